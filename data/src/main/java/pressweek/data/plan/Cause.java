@@ -1,0 +1,25 @@
+package pressweek.data.plan;
+
+/** Why a run could not begin earlier on its press. */
+public enum Cause {
+  PRESS("press busy"),
+  SHIFT("press not working"),
+  MOLD("mold elsewhere"),
+  MOLD_AWAY("mold away"),
+  SETTER("no setter free"),
+  OPERATOR("no operator free"),
+  INSERTS("inserts not in the house"),
+  EARLIEST("not before its earliest start"),
+  PROMISED("held for a promised run");
+
+  private final String words;
+
+  Cause(String words) {
+    this.words = words;
+  }
+
+  /** The cause as a person reads it. */
+  public String words() {
+    return words;
+  }
+}

@@ -1,0 +1,29 @@
+package pressweek.data.plan;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Who a plan is.
+ *
+ * @param number plan number, for example {@code 2026-W49/3}
+ * @param replaces number of the plan that it replaces; empty for none
+ * @param madeMin when it was made, minutes since 1970 UTC
+ * @param inputs SHA-256 of every input file, hexadecimal, by file name
+ * @param settings how it was searched for
+ * @param references what simple ways of planning would give
+ * @param stopped true when the search was interrupted
+ */
+public record Head(
+    String number,
+    String replaces,
+    int madeMin,
+    Map<String, String> inputs,
+    Settings settings,
+    List<Reference> references,
+    boolean stopped) {
+  public Head {
+    inputs = Map.copyOf(inputs);
+    references = List.copyOf(references);
+  }
+}

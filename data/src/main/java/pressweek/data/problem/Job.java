@@ -1,0 +1,37 @@
+package pressweek.data.problem;
+
+import java.util.List;
+
+/**
+ * An order line as the planner sees it: what to make, by when, and every press and mold that can make it.
+ *
+ * @param line the order line
+ * @param item the decoded item
+ * @param quantity pieces to make
+ * @param deadline times and weight
+ * @param resin resin id
+ * @param colour colour id within the resin
+ * @param foodGrade true when it may run only on presses kept or cleared for food-grade work
+ * @param options every press and mold that can make it; never empty, a job without one is unplaced from the start
+ */
+public record Job(
+    OrderLine line,
+    Item item,
+    Quantity quantity,
+    Deadline deadline,
+    String resin,
+    String colour,
+    boolean foodGrade,
+    List<Option> options) {
+  public Job {
+    options = List.copyOf(options);
+    if (options.isEmpty()) {
+      throw new IllegalArgumentException("job " + line.id() + " has no press that can make it");
+    }
+  }
+
+  /** The id of the job: {@code order/line}. */
+  public String id() {
+    return line.id();
+  }
+}

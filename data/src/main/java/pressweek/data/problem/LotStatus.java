@@ -1,0 +1,7 @@
+package pressweek.data.problem;
+
+/** Whether a lot may be used. */
+public enum LotStatus {
+  USABLE,
+  HELD
+}

@@ -1,0 +1,27 @@
+package pressweek.data.problem;
+
+import java.util.List;
+
+/**
+ * A week to plan: everything the planner may know, checked and in base units. Ids referred to exist.
+ *
+ * @param plant the plant's own figures
+ * @param floor presses and molds
+ * @param materials resins, colours, inserts and stock
+ * @param jobs order lines to place, in the order of the file
+ * @param unplaced order lines that fell out before planning
+ * @param notChecked what was not checked or was assumed, most important first
+ */
+public record Problem(
+    Plant plant,
+    Floor floor,
+    Materials materials,
+    List<Job> jobs,
+    List<Unplaced> unplaced,
+    List<NotChecked> notChecked) {
+  public Problem {
+    jobs = List.copyOf(jobs);
+    unplaced = List.copyOf(unplaced);
+    notChecked = List.copyOf(notChecked);
+  }
+}

@@ -1,0 +1,11 @@
+package pressweek.data.problem;
+
+/**
+ * An inbound delivery.
+ *
+ * @param what insert part
+ * @param quantity pieces
+ * @param expectedMin when it arrives, minutes since 1970 UTC
+ * @param usableMin when it has been inspected and may be used
+ */
+public record Receipt(String what, int quantity, int expectedMin, int usableMin) {}
