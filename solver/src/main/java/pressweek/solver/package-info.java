@@ -1,0 +1,5 @@
+/** The planner: from a problem to a plan within a time limit. */
+@NullMarked
+package pressweek.solver;
+
+import org.jspecify.annotations.NullMarked;
