@@ -1,0 +1,121 @@
+package pressweek.solver.timing;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The working time of one press: sorted spans of minutes since 1970 UTC, and the stretches within which a change must stay.
+ *
+ * <p>{@link #FAR} stands for "never" in all of this package's int arithmetic; it is far enough from the largest int to be added to.
+ */
+final class Spans {
+  /** Never. */
+  static final int FAR = Integer.MAX_VALUE / 2;
+
+  private final int[] from;
+  private final int[] to;
+  private final int[] before;
+  private final int[] stretchTo;
+  private final int total;
+
+  /** Spans must be sorted and apart; each comes with the end of its stretch. */
+  Spans(List<Span> spans) {
+    int n = spans.size();
+    from = new int[n];
+    to = new int[n];
+    before = new int[n];
+    stretchTo = new int[n];
+    int sum = 0;
+    for (int i = 0; i < n; i++) {
+      Span span = spans.get(i);
+      from[i] = span.from();
+      to[i] = span.to();
+      before[i] = sum;
+      stretchTo[i] = span.stretchTo();
+      sum += span.to() - span.from();
+    }
+    total = sum;
+  }
+
+  /** A span of work, and where its stretch ends. */
+  record Span(int from, int to, int stretchTo) {}
+
+  /** The first working minute at or after a time, or {@link #FAR}. */
+  int next(int time) {
+    int i = find(time);
+    if (i >= 0 && time < to[i]) {
+      return time;
+    }
+    return i + 1 < from.length ? from[i + 1] : FAR;
+  }
+
+  /** When work that starts at a working minute is done; the end may touch the end of a span. */
+  int finish(int start, int minutes) {
+    if (start >= FAR) {
+      return FAR;
+    }
+    int i = find(start);
+    if (minutes == 0) {
+      return start;
+    }
+    int done = before[i] + start - from[i] + minutes;
+    if (done > total) {
+      return FAR;
+    }
+    while (before[i] + to[i] - from[i] < done) {
+      i++;
+    }
+    return from[i] + done - before[i];
+  }
+
+  /** The start of work of so many minutes after which the first working minute is not before a time. */
+  int startFor(int time, int minutes) {
+    if (time >= FAR) {
+      return FAR;
+    }
+    int done = Math.max(0, workBefore(time) - minutes);
+    if (done >= total) {
+      return FAR;
+    }
+    int i = Arrays.binarySearch(before, done);
+    if (i < 0) {
+      i = -i - 2;
+    }
+    return from[i] + done - before[i];
+  }
+
+  /** The end of the stretch that a working minute lies in. */
+  int stretchEnd(int time) {
+    return stretchTo[find(time)];
+  }
+
+  /** Whether any work takes place in a span of time. */
+  boolean worksIn(int start, int end) {
+    return next(start) < end;
+  }
+
+  /** Working minutes up to a time. */
+  int workBefore(int time) {
+    int i = find(time);
+    return i < 0 ? 0 : before[i] + Math.min(time, to[i]) - from[i];
+  }
+
+  /** All working minutes. */
+  int total() {
+    return total;
+  }
+
+  private int find(int time) {
+    int low = 0;
+    int high = from.length - 1;
+    while (low <= high) {
+      int middle = (low + high) >>> 1;
+      if (from[middle] <= time) {
+        low = middle + 1;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return high;
+  }
+}
