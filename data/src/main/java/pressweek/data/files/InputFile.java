@@ -1,0 +1,40 @@
+package pressweek.data.files;
+
+/** The files of a plant's folder. */
+public enum InputFile {
+  PLANT("plant.json"),
+  GUIDE("guide.json"),
+  HEADINGS("headings.json"),
+  ORDERS("orders.csv"),
+  STOCK("stock.csv"),
+  PRESSES("presses.csv"),
+  RUNNING("running.csv"),
+  MOLDS("molds.csv"),
+  STANDARDS("standards.csv"),
+  RESINS("resins.csv"),
+  COLOURS("colours.csv"),
+  INSERTS("inserts.csv"),
+  BOM("bom.csv"),
+  RECORDS("records.csv"),
+  LOTS("lots.csv"),
+  RECEIPTS("receipts.csv"),
+  DOWNTIME("downtime.csv"),
+  PROMISED("promised.csv"),
+  RECORDED_CHANGES("changes_recorded.csv");
+
+  private final String fileName;
+
+  InputFile(String fileName) {
+    this.fileName = fileName;
+  }
+
+  /** The file's name; a table may stand in an XLSX of the same name instead. */
+  public String fileName() {
+    return fileName;
+  }
+
+  /** True for a table, false for JSON. */
+  public boolean table() {
+    return fileName.endsWith(".csv");
+  }
+}
