@@ -8,7 +8,10 @@ import ai.timefold.solver.core.api.domain.variable.PlanningListVariable;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The jobs of one press in their order. The head of it is fixed: what is running, then what is promised. */
+/**
+ * The jobs of one press in their order. The head of it is fixed: what is running, then what is
+ * promised.
+ */
 @PlanningEntity
 public class PressQueue {
   @PlanningId private int press;

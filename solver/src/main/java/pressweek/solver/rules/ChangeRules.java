@@ -1,17 +1,20 @@
 package pressweek.solver.rules;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import pressweek.data.molding.Changeover;
 import pressweek.data.problem.ChangeTable;
-import pressweek.data.problem.Mold;
-import pressweek.data.problem.Press;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.RecordedChange;
+import pressweek.data.problem.Resin;
 import pressweek.data.problem.Setup;
 
 /**
- * Minutes and purge of every change of a problem, as {@code docs/rules.md} says, prepared so that the search can ask millions of times.
- * The answer to {@link #ask} stays in the fields until the next question.
+ * Minutes and purge of every change of a problem, as {@code docs/rules.md} says, prepared so that
+ * the search can ask millions of times. The answer to {@link #ask} stays in the fields until the
+ * next question.
  */
 public final class ChangeRules {
   /** Bits of {@link #kinds}, in the order of {@link pressweek.data.plan.ChangeKind}. */
@@ -50,32 +53,37 @@ public final class ChangeRules {
     barrelPurge = new int[materials * materials];
     barrelKinds = new int[materials * materials];
     forbidden = new boolean[materials * materials];
-    BarrelStep step = new BarrelStep(problem);
+    Changeover changeover = new Changeover(problem);
+    Map<String, Resin> resins = new HashMap<>();
+    problem.materials().resins().forEach(r -> resins.put(r.id(), r));
     for (int a = 0; a < materials; a++) {
       for (int b = 0; b < materials; b++) {
         int at = a * materials + b;
-        step.ask(list.get(a), list.get(b));
-        barrelMinutes[at] = step.minutes();
-        barrelPurge[at] = step.purgeThousandths();
-        barrelKinds[at] = step.kinds();
-        forbidden[at] = step.forbidden();
+        Setup from = new Setup("", "", list.get(a).resin(), list.get(a).colour());
+        Setup to = new Setup("", "", list.get(b).resin(), list.get(b).colour());
+        Changeover.BarrelWork work = changeover.barrelWork(from, to);
+        barrelMinutes[at] = work.minutes();
+        barrelPurge[at] = work.purgeThousandths();
+        barrelKinds[at] = differ(from.resin(), to.resin()) ? RESIN : 0;
+        barrelKinds[at] |= differ(from.colour(), to.colour()) ? COLOUR : 0;
+        forbidden[at] =
+            names(resins, from.resin(), to.resin()) || names(resins, to.resin(), from.resin());
       }
     }
-    int molds = names.molds().size();
-    dismount = new int[molds];
-    mount = new int[molds];
-    for (Mold mold : problem.floor().molds()) {
-      int minutesInAll = mold.change().changeMin().orElse(table.moldMin());
-      int m = names.mold(mold.id());
-      dismount[m] = (minutesInAll * table.dismountPct() + 99) / 100;
-      mount[m] = minutesInAll - dismount[m];
-    }
-    barrelG = new int[problem.floor().presses().size()];
-    for (Press press : problem.floor().presses()) {
-      double g = press.size().shotPsG().orElse(problem.plant().barrelDefaultG());
-      barrelG[names.press(press.id())] = (int) Math.ceil(g);
-    }
+    dismount = names.molds().stream().mapToInt(changeover::dismountMin).toArray();
+    mount = names.molds().stream().mapToInt(changeover::mountMin).toArray();
+    barrelG =
+        problem.floor().presses().stream().mapToInt(p -> changeover.purgeG(p.id(), 1000)).toArray();
     recorded = new Recorded(problem, names);
+  }
+
+  private static boolean differ(String from, String to) {
+    return !from.isEmpty() && !to.isEmpty() && !from.equals(to);
+  }
+
+  private static boolean names(Map<String, Resin> resins, String resin, String other) {
+    Resin record = resins.get(resin);
+    return record != null && record.neverNextTo().contains(other);
   }
 
   /** Minutes to take a mold off a press. */

@@ -15,7 +15,10 @@ import pressweek.data.problem.Problem;
 import pressweek.data.problem.Rates;
 import pressweek.data.problem.Resin;
 
-/** What each cost rule charges, in thousandths of a cent, rounded down; one method a rule, named like it. */
+/**
+ * What each cost rule charges, in thousandths of a cent, rounded down; one method a rule, named
+ * like it.
+ */
 public final class Charges {
   private static final int DAY = 1440;
 
@@ -86,7 +89,8 @@ public final class Charges {
   }
 
   private long lateness(int job, int ready) {
-    return rates.lateStep() * cutOffsMissed(job, ready) + rates.lateDay() * (ready - due[job]) / DAY;
+    return rates.lateStep() * cutOffsMissed(job, ready)
+        + rates.lateDay() * (ready - due[job]) / DAY;
   }
 
   /** UNPLACED. */

@@ -42,7 +42,8 @@ public final class Names {
       add(state.setup().mold(), molds);
       add(state.setup().tooling(), toolings);
       add(state.setup().resin(), resins);
-      materials.putIfAbsent(new Material(state.setup().resin(), state.setup().colour()), materials.size());
+      materials.putIfAbsent(
+          new Material(state.setup().resin(), state.setup().colour()), materials.size());
     }
     for (Job job : problem.jobs()) {
       jobs.put(job.id(), jobs.size());

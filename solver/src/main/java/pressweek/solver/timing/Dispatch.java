@@ -5,8 +5,9 @@ import java.util.Arrays;
 /**
  * Simple ways of planning, used as a start for the search and as a yardstick for its result.
  *
- * <p>ATCS (apparent tardiness cost with setups): Lee, Bhaskaran and Pinedo, IIE Transactions 29 (1997) 45-52, from memory. Its index
- * {@code w/p exp(-max(d - p - t, 0)/(k1 P)) exp(-s/(k2 S))} is compared by its logarithm; waiting for a mold or for inserts counts as setup.
+ * <p>ATCS (apparent tardiness cost with setups): Lee, Bhaskaran and Pinedo, IIE Transactions 29
+ * (1997) 45-52, from memory. Its index {@code w/p exp(-max(d - p - t, 0)/(k1 P)) exp(-s/(k2 S))} is
+ * compared by its logarithm; waiting for a mold or for inserts counts as setup.
  */
 public final class Dispatch {
   private final WeekTables week;
@@ -137,7 +138,10 @@ public final class Dispatch {
     return best;
   }
 
-  /** Sequences in the order of due times, each job on the press that would end it first were there always a setter and an operator. */
+  /**
+   * Sequences in the order of due times, each job on the press that would end it first were there
+   * always a setter and an operator.
+   */
   public Sequences earliestDueDate() {
     Sequences out = new Sequences(week.presses, week.jobCount());
     Arrays.fill(placed, false);
@@ -177,7 +181,10 @@ public final class Dispatch {
     return order;
   }
 
-  /** Puts what found no place at the end of the press with the shortest queue of those that could run it. */
+  /**
+   * Puts what found no place at the end of the press with the shortest queue of those that could
+   * run it.
+   */
   private void placeRest(Sequences out) {
     for (int job : byDue()) {
       int best = -1;

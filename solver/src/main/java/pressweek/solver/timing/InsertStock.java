@@ -11,8 +11,9 @@ import pressweek.data.problem.Receipt;
 import pressweek.solver.rules.Names;
 
 /**
- * Free usable stock of each insert over time, and what has been taken. A piece that has been promised to a run, however late, is gone for
- * all later decisions, so a shortage cannot arise afterwards.
+ * Free usable stock of each insert over time, and what has been taken. A piece that has been
+ * promised to a run, however late, is gone for all later decisions, so a shortage cannot arise
+ * afterwards.
  */
 final class InsertStock {
   private final int[][] time;
@@ -66,7 +67,9 @@ final class InsertStock {
     Arrays.fill(taken, 0);
   }
 
-  /** When so many more pieces of an insert can be taken: 0 for at once, {@link Spans#FAR} for never. */
+  /**
+   * When so many more pieces of an insert can be taken: 0 for at once, {@link Spans#FAR} for never.
+   */
   int ready(int insert, int pieces) {
     if (!checked || pieces == 0) {
       return 0;

@@ -11,7 +11,10 @@ import pressweek.data.problem.Problem;
 import pressweek.data.problem.Take;
 import pressweek.solver.rules.Names;
 
-/** Jobs and their options as int arrays. Options of job {@code j} on press {@code p} are {@code first(j, p)} to {@code last(j, p)}. */
+/**
+ * Jobs and their options as int arrays. Options of job {@code j} on press {@code p} are {@code
+ * first(j, p)} to {@code last(j, p)}.
+ */
 final class JobTable {
   final List<Job> jobs;
   final int[] due;
@@ -54,7 +57,11 @@ final class JobTable {
     startup = new int[options];
     operators = new int[options];
     firstTake = new int[options + 1];
-    int takes = jobs.stream().flatMap(j -> j.options().stream()).mapToInt(o -> o.making().takes().size()).sum();
+    int takes =
+        jobs.stream()
+            .flatMap(j -> j.options().stream())
+            .mapToInt(o -> o.making().takes().size())
+            .sum();
     takeInsert = new int[takes];
     takePieces = new int[takes];
     takeStartup = new int[takes];
@@ -77,7 +84,10 @@ final class JobTable {
     from[n * presses] = o;
   }
 
-  /** Food-grade work goes nowhere near a press that is never used for it, and an "only" press takes nothing else. */
+  /**
+   * Food-grade work goes nowhere near a press that is never used for it, and an "only" press takes
+   * nothing else.
+   */
   static boolean allowed(Press press, Job job) {
     return job.foodGrade() ? press.food() != FoodUse.NEVER : press.food() != FoodUse.ONLY;
   }

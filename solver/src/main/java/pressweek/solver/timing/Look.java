@@ -1,6 +1,9 @@
 package pressweek.solver.timing;
 
-/** What the timing pass finds for a job on a press: the earliest it can be done, given all that has been fixed so far. */
+/**
+ * What the timing pass finds for a job on a press: the earliest it can be done, given all that has
+ * been fixed so far.
+ */
 final class Look {
   int option;
   int start;

@@ -45,8 +45,9 @@ final class Looker {
   }
 
   /**
-   * Looks at every mold that the job could use on the press and leaves the best in {@link #found}: the run that ends first, then the
-   * shorter change. Answers whether there is one that starts within the horizon.
+   * Looks at every mold that the job could use on the press and leaves the best in {@link #found}:
+   * the run that ends first, then the shorter change. Answers whether there is one that starts
+   * within the horizon.
    */
   boolean look(int press, int job, int clock) {
     found.start = Spans.FAR;
@@ -54,12 +55,17 @@ final class Looker {
     List<Recorder.Push> why = List.of();
     int last = jobs.last(job, press);
     for (int o = jobs.first(job, press); o < last; o++) {
-      if (week.running[press] == job && week.runningMold[press] >= 0 && jobs.mold[o] != week.runningMold[press] && states.position[press] == 0) {
+      if (week.running[press] == job
+          && week.runningMold[press] >= 0
+          && jobs.mold[o] != week.runningMold[press]
+          && states.position[press] == 0) {
         continue;
       }
       recorder.begin();
       lookAt(press, job, o, clock);
-      boolean better = look.runEnd < found.runEnd || (look.runEnd == found.runEnd && look.minutes < found.minutes);
+      boolean better =
+          look.runEnd < found.runEnd
+              || (look.runEnd == found.runEnd && look.minutes < found.minutes);
       if (better && look.start < Spans.FAR || why.isEmpty()) {
         why = recorder.current();
       }
@@ -101,7 +107,13 @@ final class Looker {
       return;
     }
     boolean clear = jobs.food[job] && !states.cleared[press];
-    changes.ask(press, states.setup[press], jobs.mold[option], jobs.tooling[option], jobs.material[job], clear);
+    changes.ask(
+        press,
+        states.setup[press],
+        jobs.mold[option],
+        jobs.tooling[option],
+        jobs.material[job],
+        clear);
     look.minutes = changes.minutes;
     look.purgeG = changes.purgeG;
     look.kinds = changes.kinds;
@@ -146,7 +158,10 @@ final class Looker {
     return at;
   }
 
-  /** A later start when something but the press objects to the present one, otherwise no later than it. */
+  /**
+   * A later start when something but the press objects to the present one, otherwise no later than
+   * it.
+   */
   private int firstObjection(int press, int job, int option, int ready) {
     int start = look.start;
     int mold = jobs.mold[option];
@@ -174,12 +189,18 @@ final class Looker {
     return start;
   }
 
-  /** The start of the change, later than the present one, after which the run does not start before a time. */
+  /**
+   * The start of the change, later than the present one, after which the run does not start before
+   * a time.
+   */
   private int later(int press, int time) {
     return Math.max(look.start + 1, week.hours[press].startFor(time, look.minutes));
   }
 
-  /** Minutes of change and of waiting for mold and inserts before a job could run on a press, setters and operators apart. */
+  /**
+   * Minutes of change and of waiting for mold and inserts before a job could run on a press,
+   * setters and operators apart.
+   */
   int setupGuess(int press, int job, int clock) {
     int best = Spans.FAR;
     for (int o = jobs.first(job, press); o < jobs.last(job, press); o++) {

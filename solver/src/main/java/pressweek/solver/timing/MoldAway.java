@@ -9,7 +9,9 @@ import pressweek.data.problem.Mold;
 import pressweek.data.problem.Problem;
 import pressweek.solver.rules.Names;
 
-/** When molds are away: in repair, not yet in the house, or kept for a promised run of another job. */
+/**
+ * When molds are away: in repair, not yet in the house, or kept for a promised run of another job.
+ */
 final class MoldAway {
   /** A time in which a mold is kept for a promised run. */
   record Kept(int mold, int job, int from, int to) {}
@@ -45,7 +47,10 @@ final class MoldAway {
     }
   }
 
-  /** When the mold is back if it is away at any time from start to end; the start itself if it is not. */
+  /**
+   * When the mold is back if it is away at any time from start to end; the start itself if it is
+   * not.
+   */
   int back(int mold, int job, int start, int end) {
     int[] starts = from[mold];
     for (int i = 0; i < starts.length; i++) {

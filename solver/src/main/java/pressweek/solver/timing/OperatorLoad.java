@@ -8,8 +8,9 @@ import pressweek.data.problem.Shift;
 import pressweek.solver.timing.ShiftTimes.Worked;
 
 /**
- * Operators in the house, segment by segment between the edges of shifts, against the runs that are on. A run counts in each segment in
- * which its press works at all; a run that has been fixed counts from now on, even before it starts. Both err on the safe side.
+ * Operators in the house, segment by segment between the edges of shifts, against the runs that are
+ * on. A run counts in each segment in which its press works at all; a run that has been fixed
+ * counts from now on, even before it starts. Both err on the safe side.
  */
 final class OperatorLoad {
   private final int[] edge;
@@ -23,7 +24,12 @@ final class OperatorLoad {
     this.checked = checked;
     List<String> names = hours.shifts().stream().map(Shift::name).toList();
     List<Worked> worked = checked ? ShiftTimes.of(hours, names, 28) : List.of();
-    edge = worked.stream().flatMapToInt(w -> IntStream.of(w.from(), w.to())).sorted().distinct().toArray();
+    edge =
+        worked.stream()
+            .flatMapToInt(w -> IntStream.of(w.from(), w.to()))
+            .sorted()
+            .distinct()
+            .toArray();
     inHouse = new int[edge.length];
     works = new boolean[presses.length][edge.length];
     for (int i = 0; i + 1 < edge.length; i++) {
@@ -48,7 +54,10 @@ final class OperatorLoad {
     onOperators[press] = operators;
   }
 
-  /** The start itself when a run may be on from start to end; otherwise the next time at which that could be otherwise. */
+  /**
+   * The start itself when a run may be on from start to end; otherwise the next time at which that
+   * could be otherwise.
+   */
   int next(int press, int start, int end, int operators) {
     if (!checked || operators == 0) {
       return start;

@@ -16,7 +16,10 @@ final class PressTime {
 
   private PressTime() {}
 
-  /** The working time of a press, long enough after the horizon for so many minutes of work where the calendar has them. */
+  /**
+   * The working time of a press, long enough after the horizon for so many minutes of work where
+   * the calendar has them.
+   */
   static Spans of(Problem problem, Press press, int longestWork) {
     Hours hours = problem.plant().hours();
     int days = FIRST_TRY_DAYS;

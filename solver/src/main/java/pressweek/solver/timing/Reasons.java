@@ -59,7 +59,8 @@ final class Reasons {
   private static String cure(Recorder.Push push, String press, Job job) {
     return switch (push.cause()) {
       case INSERTS -> "an earlier or larger receipt of " + push.what();
-      case MOLD, MOLD_AWAY, PROMISED -> "the mold back earlier, or a second one for " + job.item().code();
+      case MOLD, MOLD_AWAY, PROMISED ->
+          "the mold back earlier, or a second one for " + job.item().code();
       case SETTER -> "a setter in another shift";
       case OPERATOR -> "an operator in another shift";
       case NEIGHBOUR -> "another press, or a run in a neutral resin between them on " + press;

@@ -6,12 +6,18 @@ import java.util.List;
 import java.util.Map;
 import pressweek.data.plan.Cause;
 
-/** Keeps what a timing pass does, so that a plan can be written from it. Switched off during the search. */
+/**
+ * Keeps what a timing pass does, so that a plan can be written from it. Switched off during the
+ * search.
+ */
 final class Recorder {
   /** What was done, in the order in which it was fixed. */
   sealed interface Event permits Started, TakenOff, LeftOut {}
 
-  /** A job started: change from {@code start} to {@code changeEnd}, run from {@code runStart} to {@code runEnd}. */
+  /**
+   * A job started: change from {@code start} to {@code changeEnd}, run from {@code runStart} to
+   * {@code runEnd}.
+   */
   record Started(
       int press, int job, int option, Was was, Change change, Times times, List<Push> pushes)
       implements Event {}

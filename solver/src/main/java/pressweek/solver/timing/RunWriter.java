@@ -93,13 +93,29 @@ final class RunWriter {
         week.charges.late(started.job(), ready),
         missed + " cut-offs missed, " + Math.max(0, ready - job.deadline().dueMin()) + " min late");
     add(charges, Rule.CHANGE, week.charges.change(change.minutes()), change.minutes() + " min");
-    add(charges, Rule.PURGE, week.charges.purge(material, change.purgeG()), change.purgeG() + " g " + job.resin());
+    add(
+        charges,
+        Rule.PURGE,
+        week.charges.purge(material, change.purgeG()),
+        change.purgeG() + " g " + job.resin());
     if (change.exchanged()) {
       int grams = option.making().startupGrams();
-      add(charges, Rule.START_UP, week.charges.startUp(material, grams), grams + " g " + job.resin());
+      add(
+          charges,
+          Rule.START_UP,
+          week.charges.startUp(material, grams),
+          grams + " g " + job.resin());
     }
-    add(charges, Rule.PRESS_RATE, week.pressRate[started.option()], "dearer than the cheapest that could do it");
-    add(charges, Rule.KEPT_PRESS, week.keptPress[started.option()], option.press() + " is kept for food-grade work");
+    add(
+        charges,
+        Rule.PRESS_RATE,
+        week.pressRate[started.option()],
+        "dearer than the cheapest that could do it");
+    add(
+        charges,
+        Rule.KEPT_PRESS,
+        week.keptPress[started.option()],
+        option.press() + " is kept for food-grade work");
     return charges;
   }
 
@@ -124,7 +140,9 @@ final class RunWriter {
       }
     }
     if (at < times.start()) {
-      addWait(waits, new Wait(Cause.MOLD, week.jobs.option[started.option()].mold(), at, times.start()));
+      addWait(
+          waits,
+          new Wait(Cause.MOLD, week.jobs.option[started.option()].mold(), at, times.start()));
     }
     if (times.changeEnd() < times.runStart()) {
       addWait(waits, new Wait(Cause.SHIFT, "", times.changeEnd(), times.runStart()));

@@ -10,8 +10,8 @@ import pressweek.solver.timing.ShiftTimes.Piece;
 import pressweek.solver.timing.ShiftTimes.Worked;
 
 /**
- * The setters of the plant as servers: setter {@code k} is there whenever more than {@code k} are in the house. A change takes the one
- * who can start it first.
+ * The setters of the plant as servers: setter {@code k} is there whenever more than {@code k} are
+ * in the house. A change takes the one who can start it first.
  */
 final class SetterPool {
   private final int[][] from;
@@ -41,7 +41,11 @@ final class SetterPool {
     List<String> names = hours.shifts().stream().map(Shift::name).toList();
     List<Worked> worked = ShiftTimes.of(hours, names, 28);
     int[] edges =
-        worked.stream().flatMapToInt(w -> java.util.stream.IntStream.of(w.from(), w.to())).sorted().distinct().toArray();
+        worked.stream()
+            .flatMapToInt(w -> java.util.stream.IntStream.of(w.from(), w.to()))
+            .sorted()
+            .distinct()
+            .toArray();
     List<List<Piece>> there = new ArrayList<>();
     for (int i = 0; i + 1 < edges.length; i++) {
       int at = edges[i];
@@ -63,7 +67,10 @@ final class SetterPool {
     Arrays.fill(free, 0);
   }
 
-  /** The first start, not before a time, at which a change of so many minutes can be done on a press; {@link Spans#FAR} for never. */
+  /**
+   * The first start, not before a time, at which a change of so many minutes can be done on a
+   * press; {@link Spans#FAR} for never.
+   */
   int start(Spans press, int time, int minutes) {
     chosen = -1;
     if (!checked) {
@@ -80,7 +87,10 @@ final class SetterPool {
     return best;
   }
 
-  /** Takes the setter found by the last {@link #start} until the change ends and his share of other work is done. */
+  /**
+   * Takes the setter found by the last {@link #start} until the change ends and his share of other
+   * work is done.
+   */
   void take(int end, int minutes) {
     if (chosen >= 0) {
       free[chosen] = end + (minutes * (100 - sharePct) + sharePct - 1) / sharePct;
@@ -89,7 +99,9 @@ final class SetterPool {
 
   private int pressStart(Spans press, int time, int minutes) {
     int start = press.next(time);
-    while (start < Spans.FAR && !maySpanGap && press.finish(start, minutes) > press.stretchEnd(start)) {
+    while (start < Spans.FAR
+        && !maySpanGap
+        && press.finish(start, minutes) > press.stretchEnd(start)) {
       start = press.next(press.stretchEnd(start));
     }
     return start;
@@ -121,7 +133,10 @@ final class SetterPool {
     return Spans.FAR;
   }
 
-  /** Index of the absence that the change would run into, or -1 when the setter is there for all of its working minutes. */
+  /**
+   * Index of the absence that the change would run into, or -1 when the setter is there for all of
+   * its working minutes.
+   */
   private int unattended(int k, int first, Spans press, int start, int minutes) {
     int end = press.finish(start, minutes);
     int i = first;

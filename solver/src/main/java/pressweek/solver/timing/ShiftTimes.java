@@ -20,7 +20,10 @@ final class ShiftTimes {
   /** One shift on one day. */
   record Worked(Shift shift, int from, int to, List<Piece> breaks) {}
 
-  /** The named shifts from two days before the plan starts to so many days after the horizon, in time order. */
+  /**
+   * The named shifts from two days before the plan starts to so many days after the horizon, in
+   * time order.
+   */
   static List<Worked> of(Hours hours, List<String> names, int daysAfter) {
     LocalDate first = day(hours.startMin(), hours.zone()).minusDays(2);
     LocalDate last = day(hours.endMin(), hours.zone()).plusDays(daysAfter);

@@ -4,9 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The working time of one press: sorted spans of minutes since 1970 UTC, and the stretches within which a change must stay.
+ * The working time of one press: sorted spans of minutes since 1970 UTC, and the stretches within
+ * which a change must stay.
  *
- * <p>{@link #FAR} stands for "never" in all of this package's int arithmetic; it is far enough from the largest int to be added to.
+ * <p>{@link #FAR} stands for "never" in all of this package's int arithmetic; it is far enough from
+ * the largest int to be added to.
  */
 final class Spans {
   /** Never. */
@@ -68,7 +70,9 @@ final class Spans {
     return from[i] + done - before[i];
   }
 
-  /** The start of work of so many minutes after which the first working minute is not before a time. */
+  /**
+   * The start of work of so many minutes after which the first working minute is not before a time.
+   */
   int startFor(int time, int minutes) {
     if (time >= FAR) {
       return FAR;

@@ -52,7 +52,10 @@ public record Timetable(
       } else if (event instanceof Recorder.LeftOut left) {
         unplaced.add(Reasons.unplaced(week, left));
         unplacedCharges.add(
-            new Charge(Rule.UNPLACED, week.charges.unplaced(left.job()), "found no place within the horizon"));
+            new Charge(
+                Rule.UNPLACED,
+                week.charges.unplaced(left.job()),
+                "found no place within the horizon"));
       }
     }
     for (int job : week.nowhere) {
@@ -63,7 +66,11 @@ public record Timetable(
     runs.sort(Comparator.<Run>comparingInt(r -> week.press(r.press())).thenComparingInt(Run::seq));
     dismounts.sort(Comparator.comparingInt(Dismount::startMin).thenComparing(Dismount::press));
     return new Timetable(
-        runs, dismounts, unplaced, unplacedCharges, figures(week, runs, dismounts, unplacedCharges));
+        runs,
+        dismounts,
+        unplaced,
+        unplacedCharges,
+        figures(week, runs, dismounts, unplacedCharges));
   }
 
   private static Figures figures(

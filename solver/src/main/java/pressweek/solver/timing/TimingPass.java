@@ -9,9 +9,11 @@ import pressweek.solver.rules.Charges;
 import pressweek.solver.timing.Recorder.Event;
 
 /**
- * From sequences to clock times. Presses are taken by the time of their next step; the first one starts its next job if press, mold,
- * setter, operators, inserts, shifts and promises allow, else it is put back to the first time at which they could. So every sequence
- * gives a plan that keeps the hard rules; what cannot start within the horizon is left out and priced. Not for use by several threads.
+ * From sequences to clock times. Presses are taken by the time of their next step; the first one
+ * starts its next job if press, mold, setter, operators, inserts, shifts and promises allow, else
+ * it is put back to the first time at which they could. So every sequence gives a plan that keeps
+ * the hard rules; what cannot start within the horizon is left out and priced. Not for use by
+ * several threads.
  */
 public final class TimingPass {
   private final WeekTables week;
@@ -56,7 +58,10 @@ public final class TimingPass {
     return new TimingPass(week, enough, new Recorder(false), keptMolds(week));
   }
 
-  /** Times in which molds are kept for promised runs: where those runs fall when nothing else is planned. */
+  /**
+   * Times in which molds are kept for promised runs: where those runs fall when nothing else is
+   * planned.
+   */
   static List<MoldAway.Kept> keptMolds(WeekTables week) {
     Sequences fixed = new Sequences(week.presses, week.jobCount());
     int promises = 0;
@@ -74,13 +79,16 @@ public final class TimingPass {
       if (event instanceof Recorder.Started started && week.promised[started.job()] >= 0) {
         int mold = week.jobs.mold[started.option()];
         int off = week.changeRules().dismountMin(mold);
-        kept.add(new MoldAway.Kept(mold, started.job(), started.times().start() - off, started.times().runEnd()));
+        kept.add(
+            new MoldAway.Kept(
+                mold, started.job(), started.times().start() - off, started.times().runEnd()));
       }
     }
     return kept;
   }
 
-  private static List<Event> record(WeekTables week, Sequences sequences, List<MoldAway.Kept> kept) {
+  private static List<Event> record(
+      WeekTables week, Sequences sequences, List<MoldAway.Kept> kept) {
     Recorder recorder = new Recorder(true);
     new TimingPass(week, week.problem.plant().crew(), recorder, kept).run(sequences);
     return recorder.events();
@@ -91,7 +99,10 @@ public final class TimingPass {
     return record(week, sequences, keptMolds(week));
   }
 
-  /** Avoidable cost of the sequences, thousandths of a cent; {@link #broken} tells of promises not kept. */
+  /**
+   * Avoidable cost of the sequences, thousandths of a cent; {@link #broken} tells of promises not
+   * kept.
+   */
   public long run(Sequences sequences) {
     start();
     for (int p = 0; p < week.presses; p++) {
@@ -122,7 +133,10 @@ public final class TimingPass {
     return cost;
   }
 
-  /** Minutes by which promised runs are later than they may be, and a large number for each that is not placed at all. */
+  /**
+   * Minutes by which promised runs are later than they may be, and a large number for each that is
+   * not placed at all.
+   */
   public long broken() {
     return broken;
   }
@@ -149,9 +163,12 @@ public final class TimingPass {
     return cost;
   }
 
-  /** One step of a press: answers a later time to come back to, or -1 when the job has been started or left out. */
+  /**
+   * One step of a press: answers a later time to come back to, or -1 when the job has been started
+   * or left out.
+   */
   int step(int press, int job, int clock) {
-    if (looker.forbidden(press, job)) {
+    if (looker.forbidden(press, job) && !isFirstOfAll(press, job)) {
       leaveOut(press, job, Cause.NEIGHBOUR);
       return -1;
     }
@@ -221,14 +238,16 @@ public final class TimingPass {
     cost += charges.purge(jobs.material[job], look.purgeG);
     if (setup.mold != mold && setup.mold >= 0) {
       states.moldOn[setup.mold] = -1;
-      states.moldFree[setup.mold] = week.hours[press].finish(look.start, changes.dismountMin(setup.mold));
+      int off = week.hours[press].finish(look.start, changes.dismountMin(setup.mold));
+      states.moldFree[setup.mold] = Math.min(off, look.changeEnd);
     }
     setup.mold = mold;
     setup.tooling = jobs.tooling[option];
     setup.material = jobs.material[job];
     states.moldOn[mold] = press;
     states.moldFree[mold] = look.runEnd;
-    states.cleared[press] = jobs.food[job];
+    boolean clear = states.cleared[press] || (look.kinds & ChangeRules.FOOD) != 0;
+    states.cleared[press] = jobs.food[job] && clear;
     states.free[press] = look.runEnd;
     operators.take(press, look.runEnd, jobs.operators[option]);
     for (int t = jobs.firstTake[option]; t < jobs.firstTake[option + 1]; t++) {

@@ -15,7 +15,10 @@ import pressweek.solver.rules.ChangeRules;
 import pressweek.solver.rules.Charges;
 import pressweek.solver.rules.Names;
 
-/** A problem as the timing pass reads it: built once, never changed, shared by all passes over the problem. */
+/**
+ * A problem as the timing pass reads it: built once, never changed, shared by all passes over the
+ * problem.
+ */
 public final class WeekTables {
   final Problem problem;
   final Names names;
@@ -50,7 +53,9 @@ public final class WeekTables {
 
   final long[] keptPress;
 
-  /** Jobs that no press may take, since none that could is open for food-grade (or for other) work. */
+  /**
+   * Jobs that no press may take, since none that could is open for food-grade (or for other) work.
+   */
   final int[] nowhere;
 
   final long nowhereCost;
