@@ -72,6 +72,11 @@ public final class Names {
     return get(presses, id);
   }
 
+  /** The number of a press, or -1 when there is none of that name. */
+  public int pressOrNone(String id) {
+    return presses.getOrDefault(id, -1);
+  }
+
   public int mold(String id) {
     return get(molds, id);
   }

@@ -182,6 +182,11 @@ public final class WeekTables {
     return names.press(id);
   }
 
+  /** The number of a press of this problem by its id, or -1. */
+  public int pressOrNone(String id) {
+    return names.pressOrNone(id);
+  }
+
   /** Rules for changes, a fresh copy for each pass, since its answers are kept in fields. */
   ChangeRules changeRules() {
     return new ChangeRules(problem, names);
