@@ -18,8 +18,9 @@ import pressweek.solver.timing.Timetable;
 import pressweek.solver.timing.WeekTables;
 
 /**
- * Plans a week: a start by dispatch rules, then a search by local moves, all through one timing pass. One planner plans one problem; {@link
- * #stop} may be called from any thread and ends the search with the best plan so far.
+ * Plans a week: a start by dispatch rules, then a search by local moves, all through one timing
+ * pass. One planner plans one problem; {@link #stop} may be called from any thread and ends the
+ * search with the best plan so far.
  */
 public final class Planner {
   /** Values of ATCS's parameters, small to large; the grid tries every pair. */
@@ -27,7 +28,10 @@ public final class Planner {
 
   private static final double[] K2 = {0.1, 0.3, 0.6, 1.2, 3.0};
 
-  /** From so many jobs on, the grid would take longer than a scheduler waits for a first plan, and one pair is tried first. */
+  /**
+   * From so many jobs on, the grid would take longer than a scheduler waits for a first plan, and
+   * one pair is tried first.
+   */
   private static final int LARGE = 2_000;
 
   private final Problem problem;
@@ -62,7 +66,8 @@ public final class Planner {
       Sequences warm = WarmStart.from(week, start.get(), best);
       best = search.cost(warm) < search.cost(best) ? warm : best;
     }
-    watcher.seen(new Progress((System.nanoTime() - begun) / 1_000_000, Timetable.of(week, best).figures()));
+    watcher.seen(
+        new Progress((System.nanoTime() - begun) / 1_000_000, Timetable.of(week, best).figures()));
     Sequences found = search.improve(best, head.settings(), begun, watcher);
     Head done =
         new Head(
@@ -95,14 +100,18 @@ public final class Planner {
       }
     }
     Start atcs = grid.orElse(best);
-    references.add(reference("setup-aware dispatch (ATCS), best of its parameters", atcs.sequences()));
+    references.add(
+        reference("setup-aware dispatch (ATCS), best of its parameters", atcs.sequences()));
     return atcs.cost() < best.cost() ? atcs : best;
   }
 
   private Reference reference(String name, Sequences sequences) {
     Figures figures = Timetable.of(week, sequences).figures();
     return new Reference(
-        name, figures.avoidableCost(), figures.lateLines() + figures.unplacedLines(), figures.changeMin());
+        name,
+        figures.avoidableCost(),
+        figures.lateLines() + figures.unplacedLines(),
+        figures.changeMin());
   }
 
   private Plan write(Head head, Sequences sequences) {

@@ -17,8 +17,9 @@ import pressweek.data.problem.Receipt;
 import pressweek.data.problem.Take;
 
 /**
- * Assigns lots to runs in the order in which they need their inserts: lots reserved for the line, then for the order, then free lots, each
- * first expired, then first in; then receipts. Held lots, and lots that expire within the horizon, never.
+ * Assigns lots to runs in the order in which they need their inserts: lots reserved for the line,
+ * then for the order, then free lots, each first expired, then first in; then receipts. Held lots,
+ * and lots that expire within the horizon, never.
  */
 final class Pulling {
   private final Problem problem;
@@ -111,7 +112,10 @@ final class Pulling {
     }
   }
 
-  /** Draws pieces from the sources reserved for someone ("" for free ones); answers how many are still missing. */
+  /**
+   * Draws pieces from the sources reserved for someone ("" for free ones); answers how many are
+   * still missing.
+   */
   private int draw(Run run, int needBy, Take take, String who, int pieces, List<Pull> pulls) {
     int missing = pieces;
     for (Source source : sources.getOrDefault(take.insert(), List.of())) {
@@ -121,7 +125,14 @@ final class Pulling {
         missing -= drawn;
         pulls.add(
             new Pull(
-                run.id(), run.press(), needBy, take.insert(), source.lot, source.bin, source.receiptMin, drawn));
+                run.id(),
+                run.press(),
+                needBy,
+                take.insert(),
+                source.lot,
+                source.bin,
+                source.receiptMin,
+                drawn));
       }
     }
     return missing;

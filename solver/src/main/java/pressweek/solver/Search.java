@@ -17,8 +17,9 @@ import pressweek.solver.timing.TimingPass;
 import pressweek.solver.timing.WeekTables;
 
 /**
- * Improves sequences by local search: simulated annealing from a start, in rounds, each from the best so far. With a time limit two searches
- * with different seeds go on side by side and the better one counts; with a step limit there is one, so that every machine finds the same.
+ * Improves sequences by local search: simulated annealing from a start, in rounds, each from the
+ * best so far. With a time limit two searches with different seeds go on side by side and the
+ * better one counts; with a step limit there is one, so that every machine finds the same.
  */
 final class Search {
   private static final int ROUNDS = 3;

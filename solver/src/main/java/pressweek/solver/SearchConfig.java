@@ -11,7 +11,9 @@ import ai.timefold.solver.core.config.localsearch.decider.acceptor.LocalSearchAc
 import ai.timefold.solver.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.SolverConfig;
+import ai.timefold.solver.core.config.solver.monitoring.MonitoringConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
+import java.util.List;
 import pressweek.solver.model.PassScore;
 import pressweek.solver.model.PressQueue;
 import pressweek.solver.model.PressWeek;
@@ -23,12 +25,13 @@ final class SearchConfig {
   /**
    * A set-up for a week whose best plan so far costs so much.
    *
-   * <p>The starting temperature is a share of the mean cost of a job, which is about the size of a typical step uphill; later rounds start
-   * cooler.
+   * <p>The starting temperature is a share of the mean cost of a job, which is about the size of a
+   * typical step uphill; later rounds start cooler.
    */
   SearchConfig(long cost, int jobs, int round) {
     double share = Double.parseDouble(System.getProperty("pw.temp", "0.5")) / (1 << round);
-    temperature = Math.max(1, (long) (share * Math.min(cost, Long.MAX_VALUE / 8) / Math.max(1, jobs)));
+    temperature =
+        Math.max(1, (long) (share * Math.min(cost, Long.MAX_VALUE / 8) / Math.max(1, jobs)));
   }
 
   SolverFactory<PressWeek> factory(long seed, int steps, long millis) {
@@ -45,6 +48,7 @@ final class SearchConfig {
             .withEasyScoreCalculatorClass(PassScore.class)
             .withEnvironmentMode(EnvironmentMode.NO_ASSERT)
             .withRandomSeed(seed)
+            .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
             .withPhases(localSearch().withTerminationConfig(end));
     return SolverFactory.create(config);
   }

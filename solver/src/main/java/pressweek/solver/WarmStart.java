@@ -5,7 +5,10 @@ import pressweek.data.plan.Run;
 import pressweek.solver.timing.Sequences;
 import pressweek.solver.timing.WeekTables;
 
-/** Takes the order of an earlier plan as a start; jobs that it does not have keep their place in another start. */
+/**
+ * Takes the order of an earlier plan as a start; jobs that it does not have keep their place in
+ * another start.
+ */
 final class WarmStart {
   private WarmStart() {}
 

@@ -20,6 +20,12 @@ final class Spans {
   private final int[] stretchTo;
   private final int total;
 
+  /**
+   * For each row of 64 minutes from the first span on: the last span that begins before or in its
+   * first minute.
+   */
+  private final int[] guess;
+
   /** Spans must be sorted and apart; each comes with the end of its stretch. */
   Spans(List<Span> spans) {
     int n = spans.size();
@@ -37,6 +43,14 @@ final class Spans {
       sum += span.to() - span.from();
     }
     total = sum;
+    int rows = n == 0 ? 0 : ((to[n - 1] - from[0]) >> 6) + 1;
+    guess = new int[rows];
+    for (int row = 0, i = 0; row < rows; row++) {
+      while (i + 1 < n && from[i + 1] <= from[0] + (row << 6)) {
+        i++;
+      }
+      guess[row] = i;
+    }
   }
 
   /** A span of work, and where its stretch ends. */
@@ -109,17 +123,16 @@ final class Spans {
     return total;
   }
 
+  /** The last span that begins at or before a time, or -1. */
   private int find(int time) {
-    int low = 0;
-    int high = from.length - 1;
-    while (low <= high) {
-      int middle = (low + high) >>> 1;
-      if (from[middle] <= time) {
-        low = middle + 1;
-      } else {
-        high = middle - 1;
-      }
+    if (from.length == 0 || time < from[0]) {
+      return -1;
     }
-    return high;
+    int row = (time - from[0]) >> 6;
+    int i = row < guess.length ? guess[row] : from.length - 1;
+    while (i + 1 < from.length && from[i + 1] <= time) {
+      i++;
+    }
+    return i;
   }
 }
