@@ -35,6 +35,10 @@ final class SearchConfig {
   }
 
   SolverFactory<PressWeek> factory(long seed, int steps, long millis) {
+    return SolverFactory.create(config(seed, steps, millis, 0));
+  }
+
+  SolverConfig config(long seed, int steps, long millis, int x) {
     TerminationConfig end = new TerminationConfig();
     if (steps > 0) {
       end.setStepCountLimit(steps);
@@ -50,7 +54,7 @@ final class SearchConfig {
             .withRandomSeed(seed)
             .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
             .withPhases(localSearch().withTerminationConfig(end));
-    return SolverFactory.create(config);
+    return config;
   }
 
   private LocalSearchPhaseConfig localSearch() {

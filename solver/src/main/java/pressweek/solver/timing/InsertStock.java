@@ -19,6 +19,7 @@ final class InsertStock {
   private final int[][] time;
   private final int[][] level;
   private final int[] taken;
+  private final int[] atHand;
   private final boolean checked;
 
   InsertStock(Problem problem, Names names) {
@@ -27,6 +28,7 @@ final class InsertStock {
     time = new int[n][];
     level = new int[n][];
     taken = new int[n];
+    atHand = new int[n];
     int i = 0;
     for (String insert : names.inserts()) {
       fill(i++, supplies(problem, insert));
@@ -60,6 +62,9 @@ final class InsertStock {
     for (int i = 0; i < supplies.size(); i++) {
       sum = Math.min(Spans.FAR, sum + supplies.get(i).pieces());
       level[insert][i] = (int) sum;
+      if (time[insert][i] == 0) {
+        atHand[insert] = (int) sum;
+      }
     }
   }
 
@@ -75,6 +80,9 @@ final class InsertStock {
       return 0;
     }
     long need = (long) taken[insert] + pieces;
+    if (need <= atHand[insert]) {
+      return 0;
+    }
     int[] levels = level[insert];
     for (int i = 0; i < levels.length; i++) {
       if (levels[i] >= need) {

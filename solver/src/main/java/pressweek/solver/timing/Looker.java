@@ -77,6 +77,19 @@ final class Looker {
     return found.start < Spans.FAR && found.runStart < week.end;
   }
 
+  /**
+   * A time before which there is no use in looking: when the only mold that the job could use comes
+   * free on another press. The clock itself when that does not hold it up.
+   */
+  int worthALook(int press, int job, int clock) {
+    int option = jobs.first(job, press);
+    if (option + 1 != jobs.last(job, press)) {
+      return clock;
+    }
+    int mold = jobs.mold[option];
+    return states.moldOn[mold] == press ? clock : Math.max(clock, states.moldFree[mold]);
+  }
+
   private void lookAt(int press, int job, int option, int clock) {
     int mold = jobs.mold[option];
     look.option = option;
@@ -128,7 +141,7 @@ final class Looker {
     int at = from;
     while (true) {
       at = place(hours, at, run);
-      if (at >= Spans.FAR || look.runStart >= week.end || look.runEnd >= Spans.FAR) {
+      if (at >= Spans.FAR || look.runStart >= week.end) {
         look.start = Spans.FAR;
         look.runEnd = Spans.FAR;
         return;
@@ -142,18 +155,41 @@ final class Looker {
     }
   }
 
-  /** Places change and run at the first working time with a setter; answers the start. */
+  /** Places change and run at the first time with a setter; answers the start, FAR for never. */
   private int place(Spans hours, int from, int run) {
-    int at = hours.next(from);
+    int i = hours.at(from);
+    look.start = Spans.FAR;
+    if (i == hours.size()) {
+      return Spans.FAR;
+    }
+    int at = Math.max(from, hours.from(i));
     push(Cause.SHIFT, "", from, at);
     if (look.minutes > 0) {
       int begun = setters.start(hours, at, look.minutes);
       push(Cause.SETTER, "", at, begun);
-      at = begun;
+      if (begun >= Spans.FAR) {
+        return Spans.FAR;
+      }
+      if (begun > at) {
+        at = begun;
+        i = hours.at(at);
+      }
     }
-    look.changeEnd = hours.finish(at, look.minutes);
-    look.runStart = look.changeEnd >= Spans.FAR ? Spans.FAR : hours.next(look.changeEnd);
-    look.runEnd = look.runStart >= Spans.FAR ? Spans.FAR : hours.finish(look.runStart, run);
+    int changed = look.minutes == 0 ? i : hours.doneIn(i, at, look.minutes);
+    if (changed == hours.size()) {
+      return Spans.FAR;
+    }
+    look.changeEnd = hours.doneAt(i, at, look.minutes, changed);
+    int running = look.changeEnd < hours.to(changed) ? changed : changed + 1;
+    if (running == hours.size()) {
+      return Spans.FAR;
+    }
+    look.runStart = Math.max(look.changeEnd, hours.from(running));
+    int done = hours.doneIn(running, look.runStart, run);
+    if (done == hours.size()) {
+      return Spans.FAR;
+    }
+    look.runEnd = hours.doneAt(running, look.runStart, run, done);
     look.start = at;
     return at;
   }

@@ -25,6 +25,15 @@ final class PressHeap {
     return (int) (keys[0] >> 16);
   }
 
+  /** The time of the press that comes after the first one; {@link Spans#FAR} when there is none. */
+  int nextTime() {
+    if (size < 2) {
+      return Spans.FAR;
+    }
+    long next = size > 2 ? Math.min(keys[1], keys[2]) : keys[1];
+    return (int) (next >> 16);
+  }
+
   void add(int press, int time) {
     int i = size++;
     long key = ((long) time << 16) | press;

@@ -14,8 +14,7 @@ import pressweek.solver.timing.ShiftTimes.Worked;
  * in the house. A change takes the one who can start it first.
  */
 final class SetterPool {
-  private final int[][] from;
-  private final int[][] to;
+  private final Spans[] there;
   private final int[] free;
   private final int sharePct;
   private final boolean maySpanGap;
@@ -27,14 +26,16 @@ final class SetterPool {
     checked = crew.settersChecked();
     sharePct = crew.setterSharePct();
     maySpanGap = crew.changeMaySpanGap();
-    List<List<Piece>> there = checked ? presence(hours) : List.of();
-    from = new int[there.size()][];
-    to = new int[there.size()][];
-    for (int k = 0; k < there.size(); k++) {
-      from[k] = there.get(k).stream().mapToInt(Piece::from).toArray();
-      to[k] = there.get(k).stream().mapToInt(Piece::to).toArray();
-    }
-    free = new int[there.size()];
+    there =
+        checked
+            ? presence(hours).stream().map(SetterPool::spans).toArray(Spans[]::new)
+            : new Spans[0];
+    free = new int[there.length];
+  }
+
+  private static Spans spans(List<Piece> pieces) {
+    return new Spans(
+        pieces.stream().map(p -> new Spans.Span(p.from(), p.to(), p.to())).toList());
   }
 
   private static List<List<Piece>> presence(Hours hours) {
@@ -98,51 +99,56 @@ final class SetterPool {
   }
 
   private int pressStart(Spans press, int time, int minutes) {
-    int start = press.next(time);
-    while (start < Spans.FAR
-        && !maySpanGap
-        && press.finish(start, minutes) > press.stretchEnd(start)) {
-      start = press.next(press.stretchEnd(start));
+    int i = press.at(time);
+    while (i < press.size()) {
+      int start = Math.max(time, press.from(i));
+      int end = press.doneIn(i, start, minutes);
+      if (end == press.size()) {
+        return Spans.FAR;
+      }
+      if (maySpanGap || press.stretchTo(end) == press.stretchTo(i)) {
+        return start;
+      }
+      i = press.at(press.stretchTo(i));
     }
-    return start;
+    return Spans.FAR;
   }
 
   private int startWith(int k, Spans press, int time, int minutes) {
+    Spans setter = there[k];
     int start = time;
-    int i = 0;
-    while (i < from[k].length) {
+    while (start < Spans.FAR) {
       start = pressStart(press, start, minutes);
-      if (start >= Spans.FAR) {
+      int i = start >= Spans.FAR ? setter.size() : setter.at(start);
+      if (i == setter.size()) {
         return Spans.FAR;
       }
-      while (i < from[k].length && to[k][i] <= start) {
-        i++;
-      }
-      if (i == from[k].length) {
-        return Spans.FAR;
-      }
-      if (start >= from[k][i]) {
-        int late = unattended(k, i, press, start, minutes);
-        if (late < 0) {
+      if (start >= setter.from(i)) {
+        int absent = absence(setter, i, press, start, minutes);
+        if (absent < 0) {
           return start;
         }
-        i++;
+        i = absent + 1;
+        if (i == setter.size()) {
+          return Spans.FAR;
+        }
       }
-      start = i < from[k].length ? Math.max(start + 1, from[k][i]) : Spans.FAR;
+      start = setter.from(i);
     }
     return Spans.FAR;
   }
 
   /**
-   * Index of the absence that the change would run into, or -1 when the setter is there for all of
-   * its working minutes.
+   * The presence after which the setter is missing for a working minute of the change, or -1 when
+   * he is there for all of them.
    */
-  private int unattended(int k, int first, Spans press, int start, int minutes) {
+  private int absence(Spans setter, int first, Spans press, int start, int minutes) {
     int end = press.finish(start, minutes);
     int i = first;
-    while (to[k][i] < end) {
-      int back = i + 1 < from[k].length ? from[k][i + 1] : Spans.FAR;
-      if (!maySpanGap || press.worksIn(to[k][i], Math.min(back, end)) || back >= Spans.FAR) {
+    while (setter.to(i) < end) {
+      int back = i + 1 < setter.size() ? setter.from(i + 1) : Spans.FAR;
+      boolean gone = press.worksIn(setter.to(i), Math.min(back, end));
+      if (!maySpanGap || back >= Spans.FAR || gone) {
         return i;
       }
       i++;

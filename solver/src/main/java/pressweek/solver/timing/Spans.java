@@ -56,32 +56,68 @@ final class Spans {
   /** A span of work, and where its stretch ends. */
   record Span(int from, int to, int stretchTo) {}
 
+  /** The span that holds the first working minute at or after a time; {@link #size} for none. */
+  int at(int time) {
+    int i = find(time);
+    return i >= 0 && time < to[i] ? i : i + 1;
+  }
+
+  /** How many spans there are. */
+  int size() {
+    return from.length;
+  }
+
+  /** The first minute of a span. */
+  int from(int span) {
+    return from[span];
+  }
+
+  /** The first minute after a span. */
+  int to(int span) {
+    return to[span];
+  }
+
+  /** The end of the stretch that a span lies in. */
+  int stretchTo(int span) {
+    return stretchTo[span];
+  }
+
+  /** The span in which work is done that starts in a span at a time; {@link #size} for never. */
+  int doneIn(int span, int start, int minutes) {
+    int i = span;
+    int left = minutes - (to[i] - start);
+    while (left > 0) {
+      i++;
+      if (i == from.length) {
+        return i;
+      }
+      left -= to[i] - from[i];
+    }
+    return i;
+  }
+
+  /** When work is done that starts in a span at a time and ends in another. */
+  int doneAt(int span, int start, int minutes, int end) {
+    if (span == end) {
+      return start + minutes;
+    }
+    return from[end] + before[span] + start - from[span] + minutes - before[end];
+  }
+
   /** The first working minute at or after a time, or {@link #FAR}. */
   int next(int time) {
-    int i = find(time);
-    if (i >= 0 && time < to[i]) {
-      return time;
-    }
-    return i + 1 < from.length ? from[i + 1] : FAR;
+    int i = at(time);
+    return i == from.length ? FAR : Math.max(time, from[i]);
   }
 
   /** When work that starts at a working minute is done; the end may touch the end of a span. */
   int finish(int start, int minutes) {
-    if (start >= FAR) {
-      return FAR;
+    int i = at(start);
+    if (i == from.length || minutes == 0) {
+      return i == from.length ? FAR : start;
     }
-    int i = find(start);
-    if (minutes == 0) {
-      return start;
-    }
-    int done = before[i] + start - from[i] + minutes;
-    if (done > total) {
-      return FAR;
-    }
-    while (before[i] + to[i] - from[i] < done) {
-      i++;
-    }
-    return from[i] + done - before[i];
+    int end = doneIn(i, start, minutes);
+    return end == from.length ? FAR : doneAt(i, start, minutes, end);
   }
 
   /**
@@ -100,11 +136,6 @@ final class Spans {
       i = -i - 2;
     }
     return from[i] + done - before[i];
-  }
-
-  /** The end of the stretch that a working minute lies in. */
-  int stretchEnd(int time) {
-    return stretchTo[find(time)];
   }
 
   /** Whether any work takes place in a span of time. */

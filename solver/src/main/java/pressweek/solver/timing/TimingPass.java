@@ -119,10 +119,16 @@ public final class TimingPass {
     }
     while (!heap.isEmpty()) {
       int p = heap.press();
-      int next = step(p, sequences.jobs[p][states.position[p]], heap.time());
+      int job = sequences.jobs[p][states.position[p]];
+      int clock = heap.time();
+      int next = step(p, job, clock);
+      while (next > clock && next < heap.nextTime()) {
+        clock = next;
+        next = step(p, job, clock);
+      }
       if (next < 0) {
         states.position[p]++;
-        next = Math.max(heap.time(), states.free[p]);
+        next = Math.max(clock, states.free[p]);
       }
       if (states.position[p] < sequences.size[p]) {
         heap.later(next);
@@ -171,6 +177,11 @@ public final class TimingPass {
     if (looker.forbidden(press, job) && !isFirstOfAll(press, job)) {
       leaveOut(press, job, Cause.NEIGHBOUR);
       return -1;
+    }
+    int worth = looker.worthALook(press, job, clock);
+    if (worth > clock && worth < week.end && !isFirstOfAll(press, job)) {
+      recordMold(press, job, worth);
+      return worth;
     }
     if (!looker.look(press, job, clock)) {
       leaveOut(press, job, Cause.HORIZON);
@@ -275,6 +286,13 @@ public final class TimingPass {
               new Recorder.Change(look.minutes, look.purgeG, look.kinds, look.exchanged),
               new Recorder.Times(look.start, look.changeEnd, look.runStart, look.runEnd),
               recorder.pushes(press)));
+    }
+  }
+
+  private void recordMold(int press, int job, int until) {
+    if (recorder.on()) {
+      String mold = week.jobs.option[week.jobs.first(job, press)].mold();
+      recorder.keep(press, List.of(new Recorder.Push(Cause.MOLD, mold, until)));
     }
   }
 
