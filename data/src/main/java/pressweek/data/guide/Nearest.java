@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.Locale;
 
 /** The known words that look most like a word that is not known. */
-final class Nearest {
+public final class Nearest {
   private Nearest() {}
 
   /**
    * At most {@code most} of the known words, those with the fewest differing letters first, then in
    * the given order.
    */
-  static List<String> to(String word, Collection<String> known, int most) {
+  public static List<String> to(String word, Collection<String> known, int most) {
     String sought = word.toUpperCase(Locale.ROOT);
     return known.stream()
         .sorted(Comparator.comparingInt(k -> distance(sought, k.toUpperCase(Locale.ROOT))))

@@ -12,7 +12,8 @@ public final class MoldFit {
 
   /** Length and width, or width and height, in mm; either may be unknown. */
   public record Sides(OptionalDouble first, OptionalDouble second) {
-    boolean known() {
+    /** True when both are known. */
+    public boolean known() {
       return first.isPresent() && second.isPresent();
     }
   }
