@@ -62,7 +62,8 @@ enum Unit {
     return this == KN && BARE_TONS.stream().anyMatch(t -> name.equals(base(column) + t));
   }
 
-  private String base(String column) {
+  /** The name of a column without its unit. */
+  String base(String column) {
     return column.substring(0, column.length() - suffix.length());
   }
 
