@@ -110,8 +110,7 @@ public record Folder(
 
   /** True when the file, or an XLSX in its place, was there. */
   public boolean has(InputFile file) {
-    return inputs.containsKey(file.fileName())
-        || file.table() && inputs.containsKey(file.fileName().replace(".csv", ".xlsx"));
+    return inputs.containsKey(file.fileName()) || inputs.containsKey(file.workbookName());
   }
 
   /** The faults in the plant's own files; when there is one, there is no plan. */

@@ -33,6 +33,18 @@ public enum InputFile {
     return fileName;
   }
 
+  /** The name of the workbook that may stand in a table's place; the file's own name for JSON. */
+  public String workbookName() {
+    return table()
+        ? fileName.substring(0, fileName.length() - ".csv".length()) + ".xlsx"
+        : fileName;
+  }
+
+  /** True for a file without which there is no plan. */
+  public boolean required() {
+    return this == ORDERS || this == PRESSES || this == MOLDS;
+  }
+
   /** True for a table, false for JSON. */
   public boolean table() {
     return fileName.endsWith(".csv");
