@@ -32,7 +32,8 @@ class PlantGeneratorTest {
   void sameSeedGivesTheSameBytesEverywhere() throws NoSuchAlgorithmException {
     MessageDigest digest = MessageDigest.getInstance("SHA-256");
     files.values().forEach(f -> digest.update(f.getBytes(StandardCharsets.UTF_8)));
-    assertThat(HexFormat.of().formatHex(digest.digest())).isEqualTo("d7ad688a3b15a666e8925c376ababdef64a757e2040be55836af056cab917953");
+    assertThat(HexFormat.of().formatHex(digest.digest()))
+        .isEqualTo("d7ad688a3b15a666e8925c376ababdef64a757e2040be55836af056cab917953");
   }
 
   @Test
