@@ -3,7 +3,8 @@ package pressweek.data.week;
 import java.util.function.Function;
 
 /**
- * A step on the way from an order line to a job: done, or stopped with the reason why the line cannot be planned.
+ * A step on the way from an order line to a job: done, or stopped with the reason why the line
+ * cannot be planned.
  *
  * @param <T> what the step gives
  */

@@ -17,7 +17,10 @@ import pressweek.data.problem.Mold;
 import pressweek.data.problem.Orientation;
 import pressweek.data.problem.Press;
 
-/** The computed checks of one mold on one press. Each is an estimate: the machine manual and the resin sheet rule. */
+/**
+ * The computed checks of one mold on one press. Each is an estimate: the machine manual and the
+ * resin sheet rule.
+ */
 final class FitCheck {
   private final PlantRow.Fit figures;
   private final Mold mold;
@@ -95,7 +98,10 @@ final class FitCheck {
     }
   }
 
-  /** A shot beyond the stop is refused unless the press is proven; outside the usual share it is noted. */
+  /**
+   * A shot beyond the stop is refused unless the press is proven; outside the usual share it is
+   * noted.
+   */
   void shot(Optional<ResinRow> resin, boolean proven) {
     OptionalDouble partG = mold.cavities().partG();
     OptionalDouble density = resin.map(ResinRow::densityGCm3).orElse(OptionalDouble.empty());
@@ -109,8 +115,7 @@ final class FitCheck {
         Shot.grams(
             mold.cavities().live(), partG.getAsDouble(), mold.cavities().runnerG().orElse(0));
     double ratedG = size.shotPsG().getAsDouble();
-    double pct =
-        Shot.barrelPct(shotG, ratedG, density.getAsDouble(), figures.psDensityGCm3());
+    double pct = Shot.barrelPct(shotG, ratedG, density.getAsDouble(), figures.psDensityGCm3());
     checked = true;
     String shot = "shot is " + Words.amount(pct) + " % of the barrel";
     if (pct > figures.shotStopPct() && !proven) {
@@ -179,11 +184,11 @@ final class FitCheck {
       return;
     }
     checked = true;
-    double needed =
-        MoldFit.openingMm(heads.getAsDouble(), standMm, figures.openingClearanceMm());
+    double needed = MoldFit.openingMm(heads.getAsDouble(), standMm, figures.openingClearanceMm());
     double has = size.openingMm().getAsDouble();
     if (needed > has) {
-      objections.add("opens " + Words.amount(has) + " mm of " + Words.amount(needed) + " mm needed");
+      objections.add(
+          "opens " + Words.amount(has) + " mm of " + Words.amount(needed) + " mm needed");
     }
   }
 }

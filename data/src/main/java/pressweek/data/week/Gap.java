@@ -2,7 +2,11 @@ package pressweek.data.week;
 
 /** What can go unchecked, or rest on an estimate, for want of data. */
 enum Gap {
-  INSERT_PARTS("which insert part an item takes", "inserts.csv"),
+  RESIN(
+      "resin and colour changes: the order line names no resin or no colour",
+      "orders.csv resin, colour, or guide.json"),
+  INSERT_PARTS(
+      "which insert part an item takes", "inserts.csv, and guide.json or orders.csv insert"),
   INSERT_STOCK("whether inserts are in the house in time", "lots.csv"),
   CYCLE("cycles are estimates, not recorded ones", "standards.csv"),
   CLAMP_MOLD("clamp force: the mold's projected area is not known", "molds.csv part_area_cm2"),

@@ -55,8 +55,7 @@ final class InsertFinder {
     List<InsertRow> alike =
         spec.thread().isEmpty()
             ? List.copyOf(byId.values())
-            : byKindAndThread.getOrDefault(
-                InsertSpec.key(spec.kind(), spec.thread()), List.of());
+            : byKindAndThread.getOrDefault(InsertSpec.key(spec.kind(), spec.thread()), List.of());
     List<InsertRow> fitting =
         alike.stream().filter(row -> spec.differences(row).isEmpty()).toList();
     List<InsertRow> exact = fitting.stream().filter(spec::saysAllOf).toList();
@@ -64,8 +63,7 @@ final class InsertFinder {
       return new Done<>(exact.size() == 1 ? exact.get(0) : fitting.get(0));
     }
     if (fitting.isEmpty()) {
-      return new Stopped<>(
-          "no insert part is a " + spec.words() + nearest(spec, alike), CURE);
+      return new Stopped<>("no insert part is a " + spec.words() + nearest(spec, alike), CURE);
     }
     List<String> ids = fitting.stream().map(InsertRow::insert).toList();
     return new Stopped<>(

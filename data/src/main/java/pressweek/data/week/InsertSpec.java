@@ -19,7 +19,12 @@ import pressweek.data.problem.Item;
  * @param passivation passivation
  */
 record InsertSpec(
-    String kind, String thread, String lengthMm, String material, String finish, String passivation) {
+    String kind,
+    String thread,
+    String lengthMm,
+    String material,
+    String finish,
+    String passivation) {
   private static final double SAME_LENGTH_MM = 0.05;
 
   /** What a sheet says of the first insert. */
@@ -33,7 +38,10 @@ record InsertSpec(
         sheet.value(ItemSheet.PASSIVATION));
   }
 
-  /** What it says of the second: material, finish and passivation are the first's unless said, all three together. */
+  /**
+   * What it says of the second: material, finish and passivation are the first's unless said, all
+   * three together.
+   */
   static InsertSpec second(ItemSheet sheet) {
     String material = sheet.value(ItemSheet.SECOND + Item.INSERT_MATERIAL);
     String prefix = material.isEmpty() ? "" : ItemSheet.SECOND;
@@ -86,7 +94,10 @@ record InsertSpec(
     return text.isEmpty() ? "none" : text;
   }
 
-  /** True when the part has nothing that the item leaves open, so that it is what the item says and no more. */
+  /**
+   * True when the part has nothing that the item leaves open, so that it is what the item says and
+   * no more.
+   */
   boolean saysAllOf(InsertRow row) {
     return said(thread, row.thread())
         && said(material, row.material())

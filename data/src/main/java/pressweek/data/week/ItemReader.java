@@ -20,7 +20,10 @@ import pressweek.data.problem.Origin;
 import pressweek.data.week.Attempt.Done;
 import pressweek.data.week.Attempt.Stopped;
 
-/** Reads what an item is: its code by the guide, overruled by the order line, refined by {@code bom.csv} and the insert's own record. */
+/**
+ * Reads what an item is: its code by the guide, overruled by the order line, refined by {@code
+ * bom.csv} and the insert's own record.
+ */
 final class ItemReader {
   private static final Set<String> STANDING = Set.of("stud", "shaft", "arm");
 

@@ -7,7 +7,9 @@ import pressweek.data.problem.Attribute;
 import pressweek.data.problem.Item;
 import pressweek.data.problem.Origin;
 
-/** The attributes of one item while they are gathered; what comes later overrules what came before. */
+/**
+ * The attributes of one item while they are gathered; what comes later overrules what came before.
+ */
 final class ItemSheet {
   /** Attributes beside those that {@link Item} names. */
   static final String PASSIVATION = "passivation";

@@ -23,6 +23,7 @@ final class MoldFinder {
 
   private final Map<String, Mold> byId = new LinkedHashMap<>();
   private final Map<String, List<Mold>> byMakes = new HashMap<>();
+  private final ItemReader items;
 
   /** Molds, and how item codes are looked up. */
   MoldFinder(List<Mold> molds, ItemReader items) {
@@ -35,9 +36,15 @@ final class MoldFinder {
     this.items = items;
   }
 
-  private final ItemReader items;
+  /** The mold of this id. */
+  Optional<Mold> byId(String id) {
+    return Optional.ofNullable(byId.get(id));
+  }
 
-  /** The molds that can make an item: the one it names, else every one that makes its head or its code and takes its inserts. */
+  /**
+   * The molds that can make an item: the one it names, else every one that makes its head or its
+   * code and takes its inserts.
+   */
   Attempt<List<Mold>> find(ReadItem item) {
     String named = item.value(Item.MOLD);
     if (!named.isEmpty()) {
@@ -65,8 +72,7 @@ final class MoldFinder {
         makers.stream()
             .map(mold -> mold.id() + " " + objection(mold, item).orElse("fits"))
             .toList();
-    return new Stopped<>(
-        "no mold of " + what + " fits: " + Words.few(objections, SHOWN), CURE);
+    return new Stopped<>("no mold of " + what + " fits: " + Words.few(objections, SHOWN), CURE);
   }
 
   /** Why a mold of the right head cannot make the item; empty when it can. */
@@ -79,9 +85,7 @@ final class MoldFinder {
     for (InsertNeed need : item.inserts()) {
       String kind = need.fit().kind();
       List<String> kinds = mold.use().insertKinds();
-      if (!kind.isEmpty()
-          && !kinds.isEmpty()
-          && kinds.stream().noneMatch(kind::equalsIgnoreCase)) {
+      if (!kind.isEmpty() && !kinds.isEmpty() && kinds.stream().noneMatch(kind::equalsIgnoreCase)) {
         return Optional.of("takes " + String.join("|", kinds) + ", not " + kind);
       }
       String thread = need.fit().thread();

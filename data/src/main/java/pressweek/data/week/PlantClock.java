@@ -30,8 +30,7 @@ record PlantClock(ZoneId zone, LocalTime cutOff, int startMin, int endMin) {
             .atZone(zone)
             .plusDays(plant.hours().horizonDays())
             .toEpochSecond();
-    return new PlantClock(
-        zone, plant.shipping().cutOff(), start, Math.toIntExact(endSecond / 60));
+    return new PlantClock(zone, plant.shipping().cutOff(), start, Math.toIntExact(endSecond / 60));
   }
 
   /** A due time; a date alone is that day's shipping cut-off. */
@@ -50,6 +49,10 @@ record PlantClock(ZoneId zone, LocalTime cutOff, int startMin, int endMin) {
 
   /** A minute as people read it, for messages: local date and time. */
   String words(int minute) {
-    return Instant.ofEpochSecond(minute * 60L).atZone(zone).toLocalDateTime().toString().replace('T', ' ');
+    return Instant.ofEpochSecond(minute * 60L)
+        .atZone(zone)
+        .toLocalDateTime()
+        .toString()
+        .replace('T', ' ');
   }
 }

@@ -16,8 +16,9 @@ import pressweek.data.problem.Mold;
 import pressweek.data.problem.Standing;
 
 /**
- * Finds the presses that a mold may run on. The plant's record wins over every computed check; only the barrel must suit the resin
- * whatever the record of the mold says, and a shot beyond the stop needs a proven press.
+ * Finds the presses that a mold may run on. The plant's record wins over every computed check; only
+ * the barrel must suit the resin whatever the record of the mold says, and a shot beyond the stop
+ * needs a proven press.
  */
 final class PressFinder {
   private final PlantRow.Fit figures;
@@ -31,8 +32,14 @@ final class PressFinder {
     this.presses = presses;
   }
 
+  /** The press of this id. */
+  Optional<PressRow> byId(String id) {
+    return presses.stream().filter(press -> press.press().equals(id)).findFirst();
+  }
+
   /**
-   * How a mold goes with every press: those that it may run on first, the preferred one at their head, then the best standing.
+   * How a mold goes with every press: those that it may run on first, the preferred one at their
+   * head, then the best standing.
    *
    * @param resin the resin; empty when the plant has no record of it
    * @param standMm how far an insert stands out of the head
@@ -58,7 +65,8 @@ final class PressFinder {
   private PressFit fit(Mold mold, Optional<ResinRow> resin, double standMm, PressRow press) {
     Mold.RunsOn record = mold.runsOn();
     String id = press.press();
-    boolean proven = record.proven().contains(id) || record.preferred().filter(id::equals).isPresent();
+    boolean proven =
+        record.proven().contains(id) || record.preferred().filter(id::equals).isPresent();
     boolean allowed = record.allowed().contains(id);
     boolean recorded =
         !record.proven().isEmpty() || !record.allowed().isEmpty() || record.preferred().isPresent();
@@ -78,9 +86,7 @@ final class PressFinder {
     check.opening(standMm);
     List<String> softened = new ArrayList<>(check.objections());
     check.shot(resin, proven);
-    return proven || allowed
-        ? byRecord(press, proven, softened, check)
-        : byChecks(press, check);
+    return proven || allowed ? byRecord(press, proven, softened, check) : byChecks(press, check);
   }
 
   /** The record has decided; what the checks object to is worth a note. */

@@ -10,7 +10,8 @@ import pressweek.data.problem.Problem;
  * What came of a plant's folder.
  *
  * @param problem the week to plan; empty when there is an error
- * @param findings every finding: those of the files, of the guide, and of what the files say of each other
+ * @param findings every finding: those of the files, of the guide, and of what the files say of
+ *     each other
  */
 public record WeekResult(Optional<Problem> problem, List<InputError> findings) {
   public WeekResult {
