@@ -22,7 +22,7 @@ import pressweek.solver.timing.WeekTables;
  * better one counts; with a step limit there is one, so that every machine finds the same.
  */
 final class Search {
-  private static final int ROUNDS = 3;
+  private static final int ROUNDS = Integer.getInteger("pw.rounds", 1);
 
   private final WeekTables week;
   private final TimingPass pass;
