@@ -38,8 +38,9 @@ public final class Audit {
     PullCheck.check(week, findings);
     LotCheck.check(week, findings);
     WaitCheck.check(week, findings);
-    ChargeCheck.check(week, findings);
-    FigureCheck.check(week, findings);
+    Ledger ledger = new Ledger(week);
+    ChargeCheck.check(week, ledger, findings);
+    FigureCheck.check(week, ledger, findings);
     return findings.all();
   }
 }

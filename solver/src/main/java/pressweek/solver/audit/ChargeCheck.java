@@ -19,14 +19,14 @@ final class ChargeCheck {
   private final Ledger ledger;
   private final Findings findings;
 
-  private ChargeCheck(Week week, Findings findings) {
+  private ChargeCheck(Week week, Ledger ledger, Findings findings) {
     this.week = week;
     this.findings = findings;
-    ledger = new Ledger(week);
+    this.ledger = ledger;
   }
 
-  static void check(Week week, Findings findings) {
-    ChargeCheck check = new ChargeCheck(week, findings);
+  static void check(Week week, Ledger ledger, Findings findings) {
+    ChargeCheck check = new ChargeCheck(week, ledger, findings);
     for (PressWalk walk : week.walks()) {
       for (Stay stay : walk.stays()) {
         check.ready(stay);

@@ -19,15 +19,17 @@ import pressweek.data.problem.Press;
 /** FIGURES of the whole plan: totals, costs by rule and the order of its lists. */
 final class FigureCheck {
   private final Week week;
+  private final Ledger ledger;
   private final Findings findings;
 
-  private FigureCheck(Week week, Findings findings) {
+  private FigureCheck(Week week, Ledger ledger, Findings findings) {
     this.week = week;
+    this.ledger = ledger;
     this.findings = findings;
   }
 
-  static void check(Week week, Findings findings) {
-    FigureCheck check = new FigureCheck(week, findings);
+  static void check(Week week, Ledger ledger, Findings findings) {
+    FigureCheck check = new FigureCheck(week, ledger, findings);
     check.lists();
     check.lines();
     // A run that cannot be made out has been found already; what the rest comes to would say
@@ -106,7 +108,6 @@ final class FigureCheck {
   }
 
   private void costs() {
-    Ledger ledger = new Ledger(week);
     Map<Rule, Long> due = new EnumMap<>(Rule.class);
     for (PressWalk walk : week.walks()) {
       for (Stay stay : walk.stays()) {

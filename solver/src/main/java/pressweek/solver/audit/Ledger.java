@@ -44,6 +44,7 @@ final class Ledger {
     for (Stay stay : week.stays()) {
       last = Math.max(last, stay.readyMin());
     }
+    last = Math.min(last, Week.lastMin(week.problem().plant().hours()));
     List<Long> times = new ArrayList<>();
     if (first < last) {
       LocalDate end = week.clock().day(last);
@@ -101,7 +102,13 @@ final class Ledger {
 
   /** Cut-offs at or after the due time and before the ready time. */
   private long missed(long due, long ready) {
-    return Arrays.stream(cutOffs).filter(time -> due <= time && time < ready).count();
+    return before(ready) - before(due);
+  }
+
+  /** Cut-offs before a time. */
+  private int before(long min) {
+    int found = Arrays.binarySearch(cutOffs, min);
+    return found >= 0 ? found : -found - 1;
   }
 
   private static long weighted(Job job, long amount) {

@@ -43,7 +43,7 @@ record Week(
    */
   private static final long DAYS_BEFORE = 366;
 
-  private static final long DAYS_AFTER = 10 * 366;
+  private static final long DAYS_AFTER = 2 * 366;
 
   Week {
     shifts = List.copyOf(shifts);
@@ -104,7 +104,7 @@ record Week(
                     .boxed())
             .mapToLong(Integer::longValue)
             .map(min -> Math.max(min, hours.startMin() - DAYS_BEFORE * DAY_MIN))
-            .map(min -> Math.min(min, hours.endMin() + DAYS_AFTER * DAY_MIN))
+            .map(min -> Math.min(min, lastMin(hours)))
             .toArray();
     long first = hours.startMin();
     long last = hours.endMin();
@@ -113,6 +113,11 @@ record Week(
       last = Math.max(last, time);
     }
     return new Span(first - 2 * DAY_MIN, last + 8 * DAY_MIN);
+  }
+
+  /** The last minute that is looked at. */
+  static long lastMin(Hours hours) {
+    return hours.endMin() + DAYS_AFTER * DAY_MIN;
   }
 
   List<Step> steps() {
