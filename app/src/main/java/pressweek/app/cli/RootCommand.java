@@ -12,7 +12,13 @@ import picocli.CommandLine.Spec;
     name = "pressweek",
     description = "Weekly planning for plants that mold plastic grips round metal inserts.",
     mixinStandardHelpOptions = true,
-    subcommands = {CheckCommand.class, DecodeCommand.class},
+    subcommands = {
+      PlanCommand.class,
+      CheckCommand.class,
+      DecodeCommand.class,
+      AuditCommand.class,
+      HeadingsCommand.class
+    },
     versionProvider = RootCommand.Version.class)
 public final class RootCommand implements Runnable {
   @Spec private CommandSpec spec;
