@@ -1,6 +1,5 @@
 package pressweek.solver.audit;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,11 +19,9 @@ final class Hindrances {
     this.stay = stay;
     working = walk.time().working();
     long need = OperatorCheck.thousandths(stay);
-    List<Stay> others = new ArrayList<>(week.stays());
-    others.remove(stay);
     operators =
         week.problem().plant().crew().operatorsChecked() && need > 0
-            ? OperatorCheck.balance(week, others).lessThan(need)
+            ? OperatorCheck.balance(week, other -> other != stay).lessThan(need)
             : List.of();
     away = MoldAway.byMold(week.problem()).getOrDefault(stay.option().mold(), List.of());
     stock = new InsertStock(week);

@@ -77,6 +77,19 @@ final class Spans {
     return span.isEmpty() ? 0 : minutesBefore(span.toMin()) - minutesBefore(span.fromMin());
   }
 
+  /** The parts of the span that lie in this set, in time order. */
+  List<Span> within(Span span) {
+    List<Span> parts = new ArrayList<>();
+    for (int i = firstEndingAfter(span.fromMin()); i < spans.size(); i++) {
+      Span part = spans.get(i).and(span);
+      if (part.isEmpty()) {
+        break;
+      }
+      parts.add(part);
+    }
+    return parts;
+  }
+
   /** The first minute of this set that is not before the given one; empty when there is none. */
   OptionalLong next(long minute) {
     int i = firstEndingAfter(minute);
