@@ -12,9 +12,10 @@ import picocli.CommandLine.Spec;
     name = "pressweek",
     description = "Weekly planning for plants that mold plastic grips round metal inserts.",
     mixinStandardHelpOptions = true,
+    subcommands = {HeadingsCommand.class},
     versionProvider = RootCommand.Version.class)
 public final class RootCommand implements Runnable {
-  private static final int BAD_INPUT = 2;
+  static final int BAD_INPUT = 2;
   private static final int BUG = 3;
 
   @Spec private CommandSpec spec;

@@ -211,8 +211,12 @@ final class Fields {
   }
 
   private String unit(String column) {
-    String suffix = columns.column(column).map(c -> c.unit().suffix()).orElse("");
-    return suffix.isEmpty() ? "" : " " + suffix.substring(1);
+    return columns
+        .column(column)
+        .map(c -> c.unit().symbol())
+        .filter(u -> !u.isEmpty())
+        .map(u -> " " + u)
+        .orElse("");
   }
 
   private static boolean within(BigDecimal number, double least, double most) {

@@ -21,7 +21,7 @@ import pressweek.data.files.table.TextFile;
 /**
  * Reads JSON into a tree that knows its lines; a key that occurs twice in an object is an error.
  */
-final class JsonReader {
+public final class JsonReader {
   private static final JsonFactory FACTORY = new JsonFactory();
 
   private final String file;
@@ -46,8 +46,8 @@ final class JsonReader {
     }
   }
 
-  /** Reads a text. */
-  static JsonReading read(String file, Reader text) throws IOException {
+  /** Reads a text that is called so in findings. */
+  public static JsonReading read(String file, Reader text) throws IOException {
     return new JsonReader(file).read(text);
   }
 

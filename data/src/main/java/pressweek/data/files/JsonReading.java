@@ -9,13 +9,13 @@ import java.util.Optional;
  * @param tree the file as a tree; empty when it is not JSON
  * @param findings what was wrong with it
  */
-record JsonReading(Optional<JsonTree> tree, List<InputError> findings) {
-  JsonReading {
+public record JsonReading(Optional<JsonTree> tree, List<InputError> findings) {
+  public JsonReading {
     findings = List.copyOf(findings);
   }
 
   /** The object that the whole file is; empty when it is not one. */
-  Optional<JsonTree.Obj> object() {
+  public Optional<JsonTree.Obj> object() {
     return tree.filter(JsonTree.Obj.class::isInstance).map(JsonTree.Obj.class::cast);
   }
 }

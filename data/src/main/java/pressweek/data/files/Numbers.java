@@ -45,6 +45,6 @@ final class Numbers {
   static String show(double limit) {
     return limit == Math.rint(limit)
         ? show((long) limit)
-        : BigDecimal.valueOf(limit).toPlainString();
+        : BigDecimal.valueOf(limit).stripTrailingZeros().toPlainString();
   }
 }

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -37,8 +38,10 @@ final class ShiftReader {
     for (JsonTree.Obj shift : plant.objects("shifts")) {
       read(shift);
     }
-    if (shifts.isEmpty()) {
+    if (plant.items("shifts").isEmpty()) {
       plant.wrong("shifts", plant.value("shifts"), "at least one shift");
+    }
+    if (shifts.isEmpty()) {
       shifts.add(
           new Shift(
               "day", Set.of(DayOfWeek.MONDAY), LocalTime.MIN, LocalTime.NOON, List.of(), 0, 0));
@@ -70,8 +73,16 @@ final class ShiftReader {
     return gaveOperators;
   }
 
-  private void read(JsonTree.Obj object) {
+  /** Where findings go; what the default shifts say was not given by the plant. */
+  private JsonFields.Notes notes() {
     JsonFields.Notes notes = plant.notes();
+    return plant.gave("shifts")
+        ? notes
+        : new JsonFields.Notes(notes.file(), notes.findings(), new HashMap<>());
+  }
+
+  private void read(JsonTree.Obj object) {
+    JsonFields.Notes notes = notes();
     JsonFields fields = new JsonFields(notes, "shifts.", object, SHAPE);
     for (String key : List.of("name", "days", "from", "to")) {
       if (!fields.gave(key)) {

@@ -2,18 +2,14 @@ package pressweek.data.files;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import pressweek.data.files.Fields.Fault;
 import pressweek.data.files.InputError.Severity;
-import pressweek.data.files.table.CsvTable;
 import pressweek.data.files.table.FileScan;
 import pressweek.data.files.table.RawLine;
 import pressweek.data.files.table.TableSource;
-import pressweek.data.files.table.XlsxTable;
-import pressweek.data.files.table.XlsxTable.NotWorkbook;
 
 /** Reads the tables of a folder, row by row; a bad row never stops the good ones. */
 final class TableReader {
@@ -89,7 +85,7 @@ final class TableReader {
           new At(name, 0), "the file stands beside " + names.get(1) + "; expected one of the two");
       return List.of();
     }
-    Optional<TableSource> source = open(name, scan);
+    Optional<TableSource> source = TableFiles.open(files.path(name), scan, findings);
     if (source.isEmpty()) {
       return List.of();
     }
@@ -103,35 +99,6 @@ final class TableReader {
         .filter(Column::required)
         .map(Column::name)
         .collect(Collectors.joining(", "));
-  }
-
-  private Optional<TableSource> open(String name, FileScan scan) throws IOException {
-    boolean workbook = name.toLowerCase(Locale.ROOT).endsWith(".xlsx");
-    if (workbook) {
-      return workbook(name);
-    }
-    if (!scan.content().text()) {
-      boolean zip = scan.content() == FileScan.Content.ZIP;
-      String seen = zip ? "the file is an archive or workbook" : "the file is not text";
-      String cure = zip ? "CSV, or the name " + name.replace(".csv", ".xlsx") : "CSV";
-      findings.error(new At(name, 0), seen + "; expected " + cure);
-      return Optional.empty();
-    }
-    if (scan.content() == FileScan.Content.WINDOWS_1252) {
-      findings.warning(
-          new At(name, scan.oddLine()),
-          "the line has bytes that are not UTF-8; the file is read as Windows-1252");
-    }
-    return Optional.of(CsvTable.open(files.path(name), scan.content()));
-  }
-
-  private Optional<TableSource> workbook(String name) throws IOException {
-    try {
-      return Optional.of(XlsxTable.open(files.path(name)));
-    } catch (NotWorkbook e) {
-      findings.error(new At(name, 0), String.valueOf(e.getMessage()));
-      return Optional.empty();
-    }
   }
 
   private <T> List<T> rows(TableSpec<T> spec, String name, TableSource source, BadRow bad)

@@ -12,17 +12,18 @@ import java.util.Optional;
  * for rounding of the tons-force to seven digits.
  */
 enum Unit {
-  NONE(""),
+  NONE("", ""),
   KN(
       "_kn",
+      "kN",
       new Other("_ton_us", "8.896443"),
       new Other("_ton_metric", "9.80665"),
       new Other("_ton_uk", "9.964016")),
-  G("_g", new Other("_oz", "28.349523125"), new Other("_lb", "453.59237")),
-  MM("_mm", new Other("_in", "25.4")),
-  CM2("_cm2", new Other("_in2", "6.4516")),
-  KG("_kg", new Other("_lb", "0.45359237")),
-  C("_c", new Other("_f", "fahrenheit"));
+  G("_g", "g", new Other("_oz", "28.349523125"), new Other("_lb", "453.59237")),
+  MM("_mm", "mm", new Other("_in", "25.4")),
+  CM2("_cm2", "cm2", new Other("_in2", "6.4516")),
+  KG("_kg", "kg", new Other("_lb", "0.45359237")),
+  C("_c", "C", new Other("_f", "fahrenheit"));
 
   /**
    * Another unit.
@@ -37,16 +38,18 @@ enum Unit {
       List.of("_ton", "_tons", "_tonne", "_tonnes", "_t", "_to");
 
   private final String suffix;
+  private final String symbol;
   private final List<Other> others;
 
-  Unit(String suffix, Other... others) {
+  Unit(String suffix, String symbol, Other... others) {
     this.suffix = suffix;
+    this.symbol = symbol;
     this.others = List.of(others);
   }
 
-  /** The unit that ends the name of a column with a figure of this kind. */
-  String suffix() {
-    return suffix;
+  /** The unit as a person writes it. */
+  String symbol() {
+    return symbol;
   }
 
   /** The names that the column may have instead. */
@@ -59,7 +62,8 @@ enum Unit {
     return this == KN && BARE_TONS.stream().anyMatch(t -> name.equals(base(column) + t));
   }
 
-  private String base(String column) {
+  /** The name of a column without its unit. */
+  String base(String column) {
     return column.substring(0, column.length() - suffix.length());
   }
 

@@ -24,6 +24,9 @@ import pressweek.data.problem.Setup;
  * from the plant; no table of them is published.
  */
 public final class Changeover {
+  /** Takes off what binary fractions add to decimals, so that 67.7 to 87.7 is a step of 20. */
+  private static final double HALF_DIGITS = 1e-9;
+
   private final ChangeTable table;
   private final Map<String, Integer> changeMinByMold = new HashMap<>();
   private final Map<String, Integer> barrelGByPress = new HashMap<>();
@@ -55,7 +58,7 @@ public final class Changeover {
   }
 
   /** Minutes of barrel work and the purge factor, thousandths of a barrel. */
-  private record BarrelWork(int minutes, int purgeThousandths) {
+  public record BarrelWork(int minutes, int purgeThousandths) {
     private static final BarrelWork NONE = new BarrelWork(0, 0);
 
     /** Both at once: one purge does for both. */
@@ -117,7 +120,7 @@ public final class Changeover {
     int minutes = 0;
     int purgeG = 0;
     if (!kinds.isEmpty()) {
-      BarrelWork barrel = barrelWork(kinds, from, to);
+      BarrelWork barrel = barrelWork(from, to);
       int moldMin = moldMinutes(kinds, from, to);
       minutes =
           table.colourWorkBeside()
@@ -148,13 +151,17 @@ public final class Changeover {
     } else if (!from.tooling().equals(to.tooling())) {
       kinds.add(ChangeKind.TOOLING);
     }
-    if (!from.resin().isEmpty() && !from.resin().equals(to.resin())) {
+    if (differ(from.resin(), to.resin())) {
       kinds.add(ChangeKind.RESIN);
     }
-    if (!from.colour().isEmpty() && !from.colour().equals(to.colour())) {
+    if (differ(from.colour(), to.colour())) {
       kinds.add(ChangeKind.COLOUR);
     }
     return kinds;
+  }
+
+  private static boolean differ(String from, String to) {
+    return !from.isEmpty() && !to.isEmpty() && !from.equals(to);
   }
 
   private int moldMinutes(Set<ChangeKind> kinds, Setup from, Setup to) {
@@ -167,10 +174,11 @@ public final class Changeover {
     return (from.mold().isEmpty() ? 0 : dismountMin(from.mold())) + mountMin(to.mold());
   }
 
-  private BarrelWork barrelWork(Set<ChangeKind> kinds, Setup from, Setup to) {
+  /** What another resin or colour in the barrel takes; molds and tooling do not matter. */
+  public BarrelWork barrelWork(Setup from, Setup to) {
     BarrelWork resin =
-        kinds.contains(ChangeKind.RESIN) ? resinWork(from.resin(), to.resin()) : BarrelWork.NONE;
-    BarrelWork colour = kinds.contains(ChangeKind.COLOUR) ? colourWork(from, to) : BarrelWork.NONE;
+        differ(from.resin(), to.resin()) ? resinWork(from.resin(), to.resin()) : BarrelWork.NONE;
+    BarrelWork colour = differ(from.colour(), to.colour()) ? colourWork(from, to) : BarrelWork.NONE;
     return resin.with(colour);
   }
 
@@ -201,7 +209,7 @@ public final class Changeover {
     if (lighter <= 0) {
       return new BarrelWork(step.darkerMin(), step.purgeDarkerThousandths());
     }
-    int further = (int) Math.ceil(step.lighterPer100Min() * lighter / 100);
+    int further = (int) Math.ceil(step.lighterPer100Min() * lighter / 100 - HALF_DIGITS);
     return new BarrelWork(step.lighterMin() + further, step.purgeLighterThousandths());
   }
 
@@ -211,7 +219,8 @@ public final class Changeover {
     return lightness.getOrDefault(new ColourKey(setup.resin(), setup.colour()), anyResin);
   }
 
-  private int purgeG(String press, int thousandths) {
+  /** Grams in so many thousandths of the barrel of a press, rounded up. */
+  public int purgeG(String press, int thousandths) {
     int barrelG = barrelGByPress.getOrDefault(press, 0);
     return ceilDiv((long) thousandths * barrelG, 1000);
   }

@@ -24,7 +24,7 @@ public final class Lightness {
             + 0.7151522 * linear(rrggbb.substring(2, 4))
             + 0.0721750 * linear(rrggbb.substring(4, 6));
     return OptionalDouble.of(
-        luminance > EPSILON ? 116 * Math.cbrt(luminance) - 16 : KAPPA * luminance);
+        luminance > EPSILON ? Math.min(100, 116 * Math.cbrt(luminance) - 16) : KAPPA * luminance);
   }
 
   private static double linear(String hex) {

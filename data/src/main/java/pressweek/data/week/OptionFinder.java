@@ -61,16 +61,16 @@ final class OptionFinder {
    */
   record Found(List<Option> options, Set<Gap> gaps) {}
 
-  /** Makings and paces of one order line: those that are the same are one value. */
-  private record Shared(Map<Making, Making> makings, Map<Pace, Pace> paces) {
-    Making one(Making making) {
-      Making same = makings.putIfAbsent(making, making);
-      return same == null ? making : same;
-    }
+  /** What a run takes and how long it lasts: the same on every press with the same timing. */
+  private record Run(Making making, Pace pace) {}
 
-    Pace one(Pace pace) {
-      Pace same = paces.putIfAbsent(pace, pace);
-      return same == null ? pace : same;
+  /** One mold for one order line, and the runs that its timings lead to. */
+  private record Maker(
+      Work work, Mold mold, String resin, String tooling, Map<Timing, Attempt<Run>> runs) {
+    static Maker of(Work work, Mold mold) {
+      String resin = work.item().value(Item.RESIN);
+      String tooling = MoldFinder.tooling(mold, work.item());
+      return new Maker(work, mold, resin, tooling, new HashMap<>());
     }
   }
 
@@ -86,62 +86,92 @@ final class OptionFinder {
     List<Option> options = new ArrayList<>();
     Set<Gap> gaps = EnumSet.noneOf(Gap.class);
     List<String> reasons = new ArrayList<>();
-    Shared shared = new Shared(new HashMap<>(), new HashMap<>());
     for (Mold mold : fitting) {
-      Map<String, List<String>> pressesByObjection = new LinkedHashMap<>();
-      for (PressFit fit : presses.fits(mold, work.resin(), work.item().standMm())) {
-        Attempt<Option> option = option(work, mold, fit, shared);
-        if (option instanceof Done<Option> done) {
+      Maker maker = Maker.of(work, mold);
+      List<PressFit> fits = presses.fits(mold, work.resin(), work.item().standMm());
+      for (PressFit fit : fits) {
+        if (fit.fits() && option(maker, fit) instanceof Done<Option> done) {
           options.add(done.value());
           gaps.addAll(fit.gaps());
           if (done.value().pace().basis().startsWith("estimate")) {
             gaps.add(Gap.CYCLE);
           }
-        } else if (option instanceof Stopped<Option> stopped) {
-          pressesByObjection
-              .computeIfAbsent(stopped.reason(), k -> new ArrayList<>())
-              .add(fit.press().press());
         }
       }
-      reasons.add("no press takes mold " + mold.id() + ": " + words(pressesByObjection));
+      if (options.isEmpty()) {
+        reasons.add("no press takes mold " + mold.id() + ": " + objections(maker, fits));
+      }
     }
     if (options.isEmpty()) {
       return new Stopped<>(
-          String.join(". ", reasons.subList(0, Math.min(3, reasons.size()))),
+          several(reasons),
           "record a press that runs it in molds.csv runs_on, or correct the figures of mold and press");
     }
     takes.claim(work, options);
     return new Done<>(new Found(options, gaps));
   }
 
-  private static String words(Map<String, List<String>> pressesByObjection) {
+  /** Why no press takes the mold: presses of the same objection together. */
+  private String objections(Maker maker, List<PressFit> fits) {
+    Map<String, List<String>> pressesByObjection = new LinkedHashMap<>();
+    for (PressFit fit : fits) {
+      if (option(maker, fit) instanceof Stopped<Option> stopped) {
+        pressesByObjection
+            .computeIfAbsent(stopped.reason(), k -> new ArrayList<>())
+            .add(fit.press().press());
+      }
+    }
     List<String> words = new ArrayList<>();
     pressesByObjection.forEach(
         (objection, ids) -> words.add(Words.few(ids, SHOWN) + " " + objection));
     return words.isEmpty() ? "there is no press" : String.join("; ", words);
   }
 
-  private Attempt<Option> option(Work work, Mold mold, PressFit fit, Shared shared) {
+  private static String several(List<String> reasons) {
+    int shown = Math.min(3, reasons.size());
+    String first = String.join(". ", reasons.subList(0, shown));
+    int more = reasons.size() - shown;
+    return more == 0 ? first : first + ". " + more + " more molds likewise";
+  }
+
+  private Attempt<Option> option(Maker maker, PressFit fit) {
     if (!fit.fits()) {
       return new Stopped<>(fit.objection(), "");
     }
     FoodUse food = fit.press().food();
-    if (work.foodGrade() && food == FoodUse.NEVER) {
+    if (maker.work().foodGrade() && food == FoodUse.NEVER) {
       return new Stopped<>("not for food-grade work", "");
     }
-    if (!work.foodGrade() && food == FoodUse.ONLY) {
+    if (!maker.work().foodGrade() && food == FoodUse.ONLY) {
       return new Stopped<>("for food-grade work only", "");
     }
-    return timed(work, mold, fit, shared);
+    return timed(maker, fit);
   }
 
-  private Attempt<Option> timed(Work work, Mold mold, PressFit fit, Shared shared) {
-    String resin = work.item().value(Item.RESIN);
-    Optional<Timing> found = cycles.find(mold, resin, fit.press(), work.item().inserts());
-    if (found.isEmpty()) {
+  private Attempt<Option> timed(Maker maker, PressFit fit) {
+    Mold mold = maker.mold();
+    Optional<Timing> timing =
+        cycles.find(mold, maker.resin(), fit.press(), maker.work().item().inserts());
+    if (timing.isEmpty()) {
       return new Stopped<>("no cycle known (molds.csv cycle_s or standards.csv)", "");
     }
-    Timing timing = found.get();
+    return maker
+        .runs()
+        .computeIfAbsent(timing.get(), t -> run(maker.work(), mold, t))
+        .then(
+            run ->
+                new Done<>(
+                    new Option(
+                        fit.press().press(),
+                        mold.id(),
+                        maker.tooling(),
+                        run.making(),
+                        run.pace(),
+                        fit.standing(),
+                        fit.notes())));
+  }
+
+  private Attempt<Run> run(Work work, Mold mold, Timing timing) {
     int live = mold.cavities().live();
     long shots = Amounts.shots(work.good(), timing.scrapPct(), live);
     double efficiency = plant.efficiencyPct();
@@ -164,15 +194,7 @@ final class OptionFinder {
             (int) Math.min(startupMin, LONGEST_RUN_MIN),
             timing.operatorThousandths(),
             timing.basis());
-    return new Done<>(
-        new Option(
-            fit.press().press(),
-            mold.id(),
-            MoldFinder.tooling(mold, work.item()),
-            shared.one(making),
-            shared.one(pace),
-            fit.standing(),
-            fit.notes()));
+    return new Done<>(new Run(making, pace));
   }
 
   private static int startupGrams(Mold mold, int startupShots) {
@@ -197,8 +219,7 @@ final class OptionFinder {
     }
     PressFit fit =
         new PressFit(press.get(), Standing.PROVEN, "", List.of("running there now"), Set.of());
-    Shared shared = new Shared(new HashMap<>(), new HashMap<>());
-    Attempt<Option> option = timed(work, mold.get(), fit, shared);
+    Attempt<Option> option = timed(Maker.of(work, mold.get()), fit);
     if (option instanceof Done<Option> done) {
       takes.claim(work, List.of(done.value()));
     }
