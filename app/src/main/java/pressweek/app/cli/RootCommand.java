@@ -12,7 +12,9 @@ import picocli.CommandLine.Spec;
     name = "pressweek",
     description = "Weekly planning for plants that mold plastic grips round metal inserts.",
     mixinStandardHelpOptions = true,
-    subcommands = {CheckCommand.class, DecodeCommand.class},
+    subcommands = {
+      PlanCommand.class, CheckCommand.class, DecodeCommand.class, AuditCommand.class
+    },
     versionProvider = RootCommand.Version.class)
 public final class RootCommand implements Runnable {
   @Spec private CommandSpec spec;
@@ -32,8 +34,8 @@ public final class RootCommand implements Runnable {
 
   private static void exitCodes(CommandLine line) {
     line.getCommandSpec()
-        .exitCodeOnInvalidInput(ExitCode.BAD_INPUT)
-        .exitCodeOnExecutionException(ExitCode.BUG);
+        .exitCodeOnInvalidInput(ExitCodes.BAD_INPUT)
+        .exitCodeOnExecutionException(ExitCodes.BUG);
   }
 
   @Override
