@@ -42,6 +42,10 @@ final class SearchConfig {
   }
 
   SolverFactory<PressWeek> factory(long seed, int steps, long millis) {
+    return SolverFactory.create(config(seed, steps, millis));
+  }
+
+  SolverConfig config(long seed, int steps, long millis) {
     TerminationConfig end = new TerminationConfig();
     if (steps > 0) {
       end.setStepCountLimit(steps);
@@ -49,8 +53,7 @@ final class SearchConfig {
     } else {
       end.setMillisecondsSpentLimit(millis);
     }
-    SolverConfig config =
-        new SolverConfig()
+    return new SolverConfig()
             .withSolutionClass(PressWeek.class)
             .withEntityClasses(PressQueue.class)
             .withEasyScoreCalculatorClass(PassScore.class)
@@ -58,7 +61,6 @@ final class SearchConfig {
             .withRandomSeed(seed)
             .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
             .withPhases(localSearch().withTerminationConfig(end));
-    return SolverFactory.create(config);
   }
 
   private LocalSearchPhaseConfig localSearch() {

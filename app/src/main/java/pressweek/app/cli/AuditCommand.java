@@ -45,7 +45,7 @@ final class AuditCommand implements Callable<Integer> {
       return audit(err);
     } catch (IOException e) {
       err.println(e.getMessage() + ": cannot be read (" + e.getClass().getSimpleName() + ")");
-      return ExitCodes.BAD_INPUT;
+      return ExitCode.BAD_INPUT;
     }
   }
 
@@ -53,7 +53,7 @@ final class AuditCommand implements Callable<Integer> {
     PlanFile.Reading reading = PlanFile.read(file);
     reading.errors().forEach(err::println);
     if (reading.plan().isEmpty()) {
-      return ExitCodes.BAD_INPUT;
+      return ExitCode.BAD_INPUT;
     }
     Plan plan = reading.plan().get();
     Folder read = FolderReader.read(folder);
@@ -64,12 +64,12 @@ final class AuditCommand implements Callable<Integer> {
               + plan.head().number()
               + " was made from other inputs; changed since: "
               + String.join(", ", changed));
-      return ExitCodes.BAD_INPUT;
+      return ExitCode.BAD_INPUT;
     }
     WeekResult week = Week.build(read, plan.problem().plant().hours().startMin());
     if (week.problem().isEmpty()) {
       week.errors().forEach(err::println);
-      return ExitCodes.BAD_INPUT;
+      return ExitCode.BAD_INPUT;
     }
     return tell(plan, Audit.check(week.problem().get(), plan));
   }
@@ -83,7 +83,7 @@ final class AuditCommand implements Callable<Integer> {
     String runs = Counts.of(plan.runs().size(), "run") + " checked, ";
     String found = findings.isEmpty() ? "nothing found" : Counts.of(findings.size(), "finding");
     text.println(number + runs + found);
-    return findings.isEmpty() ? ExitCodes.DONE : ExitCodes.NOT_ALL;
+    return findings.isEmpty() ? ExitCode.DONE : ExitCode.UNPLACED;
   }
 
   private static List<String> changed(Map<String, String> then, Map<String, String> now) {

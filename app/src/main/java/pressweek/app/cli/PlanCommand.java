@@ -97,7 +97,7 @@ final class PlanCommand implements Callable<Integer> {
       PrintWriter err = spec.commandLine().getErr();
       err.println(
           e.getMessage() + ": cannot be read or written (" + e.getClass().getSimpleName() + ")");
-      return ExitCodes.BAD_INPUT;
+      return ExitCode.BAD_INPUT;
     }
   }
 
@@ -112,7 +112,7 @@ final class PlanCommand implements Callable<Integer> {
     if (week.problem().isEmpty()) {
       week.errors().forEach(err::println);
       err.println("no plan: " + Counts.of(week.errors().size(), "error") + " in the plant's files");
-      return ExitCodes.BAD_INPUT;
+      return ExitCode.BAD_INPUT;
     }
     if (!week.warnings().isEmpty()) {
       err.println(
@@ -123,7 +123,7 @@ final class PlanCommand implements Callable<Integer> {
     Runtime.getRuntime().addShutdownHook(interrupt);
     Settings settings = new Settings(steps > 0 ? 0 : seconds, steps, seed);
     ProgressLine progress = new ProgressLine(err, week.problem().get().plant().rates());
-    int code = ExitCodes.BUG;
+    int code = ExitCode.BUG;
     try {
       WeekPlanner.Audited audited = planner.plan(out, settings, nowMin, progress);
       List<Path> files = WeekPlanner.write(audited, out);
@@ -146,12 +146,12 @@ final class PlanCommand implements Callable<Integer> {
   private int exitCode(WeekPlanner.Audited audited) {
     Plan plan = audited.plan();
     if (!audited.findings().isEmpty()) {
-      return ExitCodes.BUG;
+      return ExitCode.BUG;
     }
     boolean late =
         plan.runs().stream()
             .anyMatch(r -> r.readyMin() - due(plan, r.job()) > allowLateHours * 60L);
-    return late || !plan.unplaced().isEmpty() ? ExitCodes.NOT_ALL : ExitCodes.DONE;
+    return late || !plan.unplaced().isEmpty() ? ExitCode.UNPLACED : ExitCode.DONE;
   }
 
   private static int due(Plan plan, String job) {

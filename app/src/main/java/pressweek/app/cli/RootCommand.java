@@ -13,7 +13,11 @@ import picocli.CommandLine.Spec;
     description = "Weekly planning for plants that mold plastic grips round metal inserts.",
     mixinStandardHelpOptions = true,
     subcommands = {
-      PlanCommand.class, CheckCommand.class, DecodeCommand.class, AuditCommand.class
+      PlanCommand.class,
+      CheckCommand.class,
+      DecodeCommand.class,
+      AuditCommand.class,
+      HeadingsCommand.class
     },
     versionProvider = RootCommand.Version.class)
 public final class RootCommand implements Runnable {

@@ -100,6 +100,14 @@ public final class Headings {
     return Tables.columns(file).names();
   }
 
+  /**
+   * The column that a name stands for, be it in another unit; empty when the file has none of that
+   * name.
+   */
+  public static Optional<String> column(InputFile file, String name) {
+    return Tables.columns(file).called(name).map(Column::name);
+  }
+
   /** The columns that the file must have and that none of these names is. */
   public static List<String> missing(InputFile file, List<String> names) {
     Columns columns = Tables.columns(file);

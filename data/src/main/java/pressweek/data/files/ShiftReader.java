@@ -38,8 +38,10 @@ final class ShiftReader {
     for (JsonTree.Obj shift : plant.objects("shifts")) {
       read(shift);
     }
-    if (shifts.isEmpty()) {
+    if (plant.items("shifts").isEmpty()) {
       plant.wrong("shifts", plant.value("shifts"), "at least one shift");
+    }
+    if (shifts.isEmpty()) {
       shifts.add(
           new Shift(
               "day", Set.of(DayOfWeek.MONDAY), LocalTime.MIN, LocalTime.NOON, List.of(), 0, 0));

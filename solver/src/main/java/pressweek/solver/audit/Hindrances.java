@@ -21,7 +21,7 @@ final class Hindrances {
     long need = OperatorCheck.thousandths(stay);
     operators =
         week.problem().plant().crew().operatorsChecked() && need > 0
-            ? OperatorCheck.balance(week, List.of(stay)).lessThan(need)
+            ? OperatorCheck.balance(week, other -> other != stay).lessThan(need)
             : List.of();
     away = MoldAway.byMold(week.problem()).getOrDefault(stay.option().mold(), List.of());
     stock = new InsertStock(week);

@@ -64,33 +64,7 @@ final class LotDraw {
   }
 
   private List<Drawn> draw(Pull pull, Stay stay, Map<String, Long> reservedLeft) {
-    List<Source> named =
-        sources.stream()
-            .filter(
-                source ->
-                    pull.lot().isEmpty()
-                        ? !source.isLot() && source.usableMin() == pull.receiptMin()
-                        : source.is(pull.lot(), pull.bin()))
-            .toList();
-    if (named.isEmpty() || !pull.lot().isEmpty() && pull.receiptMin() != 0) {
-      findings.add(
-          Rule.LOTS,
-          stay.run(),
-          "pulls insert %s from lot \"%s\", bin \"%s\", receipt \"%s\", which does not exist"
-              .formatted(
-                  insert,
-                  pull.lot(),
-                  pull.bin(),
-                  pull.receiptMin() == 0 ? "" : clock.text(pull.receiptMin())));
-      return List.of();
-    }
-    if (named.get(0).usableMin() > pull.needByMin()) {
-      findings.add(
-          Rule.LOTS,
-          stay.run(),
-          "pulls insert %s by %s from %s, which may be used only then"
-              .formatted(insert, clock.text(pull.needByMin()), named.get(0).words(clock)));
-    }
+    List<Source> named = named(pull, stay);
     long pieces = pull.pieces();
     List<Drawn> drawn = new ArrayList<>();
     for (Source source : named) {
@@ -107,10 +81,37 @@ final class LotDraw {
         }
       }
     }
-    if (pieces > 0) {
+    if (pieces > 0 && !named.isEmpty()) {
       tooMuch(pull, stay, named.get(0), pieces);
     }
     return drawn;
+  }
+
+  /** The lot or the receipts that a pull names, reserved ones first. */
+  private List<Source> named(Pull pull, Stay stay) {
+    List<Source> named =
+        sources.stream()
+            .filter(source -> source.isNamedBy(pull))
+            .sorted(Comparator.comparing(Source::isFree))
+            .toList();
+    if (named.isEmpty()) {
+      findings.add(
+          Rule.LOTS,
+          stay.run(),
+          "pulls insert %s from lot \"%s\", bin \"%s\", receipt \"%s\", which does not exist"
+              .formatted(
+                  insert,
+                  pull.lot(),
+                  pull.bin(),
+                  pull.receiptMin() == 0 ? "" : clock.text(pull.receiptMin())));
+    } else if (named.get(0).usableMin() > pull.needByMin()) {
+      findings.add(
+          Rule.LOTS,
+          stay.run(),
+          "pulls insert %s by %s from %s, which may be used only then"
+              .formatted(insert, clock.text(pull.needByMin()), named.get(0).words(clock)));
+    }
+    return named;
   }
 
   private void tooMuch(Pull pull, Stay stay, Source source, long pieces) {

@@ -3,6 +3,7 @@ package pressweek.solver.audit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import pressweek.data.plan.Rule;
 
 /** OPERATORS: no more hand loading at once than operators. */
@@ -26,7 +27,7 @@ final class OperatorCheck {
         }
       }
     }
-    Balance operators = balance(week, List.of());
+    Balance operators = balance(week, stay -> true);
     for (Work.Overload overload : Work.overloads(works, operators.lessThan(0))) {
       Work last = overload.last();
       findings.add(
@@ -43,19 +44,20 @@ final class OperatorCheck {
   }
 
   /**
-   * Operators in the house, less those of all runs but the given ones wherever their presses work,
-   * thousandths of a person.
+   * Operators in the house, less those of the given runs while their presses work, thousandths of a
+   * person.
    */
-  static Balance balance(Week week, List<Stay> leftOut) {
+  static Balance balance(Week week, Predicate<Stay> counted) {
     Balance operators = new Balance();
     week.shifts()
         .forEach(shift -> operators.add(shift.span(), shift.shift().operatorThousandths()));
     for (PressWalk walk : week.walks()) {
       for (Stay stay : walk.stays()) {
-        if (!leftOut.contains(stay)) {
-          for (Span part : walk.time().working().within(stay.step().runSpan())) {
-            operators.take(part, thousandths(stay));
-          }
+        if (counted.test(stay)) {
+          walk.time()
+              .working()
+              .within(stay.step().runSpan())
+              .forEach(span -> operators.take(span, thousandths(stay)));
         }
       }
     }

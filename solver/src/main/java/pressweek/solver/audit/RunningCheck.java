@@ -21,7 +21,7 @@ final class RunningCheck {
           walk.steps().stream().filter(each -> each.run().job().equals(state.job())).findFirst();
       if (step.isPresent()) {
         stays(step.get(), state, findings);
-      } else {
+      } else if (!starved(week, state)) {
         findings.add(
             Rule.RUNNING,
             state.job(),
@@ -32,6 +32,23 @@ final class RunningCheck {
           .filter(Stay::running)
           .forEach(stay -> start(walk, stay, week, findings));
     }
+  }
+
+  /** True when the inserts that the job still needs never come in, so that it cannot go on. */
+  private static boolean starved(Week week, PressState state) {
+    if (!week.problem().materials().stock().checked()) {
+      return false;
+    }
+    InsertStock stock = new InsertStock(week);
+    long last = stock.needMin(week.problem().plant().hours().endMin());
+    return week.problem().jobs().stream()
+        .filter(job -> job.id().equals(state.job()))
+        .flatMap(job -> job.options().stream())
+        .filter(option -> option.press().equals(state.press()))
+        .allMatch(
+            option ->
+                option.making().takes().stream()
+                    .anyMatch(take -> stock.cameIn(take.insert(), last) < take.pieces()));
   }
 
   private static void stays(Step step, PressState state, Findings findings) {

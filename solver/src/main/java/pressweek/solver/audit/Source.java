@@ -1,6 +1,7 @@
 package pressweek.solver.audit;
 
 import java.util.Comparator;
+import pressweek.data.plan.Pull;
 import pressweek.data.problem.Lot;
 import pressweek.data.problem.LotStatus;
 import pressweek.data.problem.Receipt;
@@ -68,12 +69,15 @@ final class Source {
     return new Source(receipt);
   }
 
-  boolean isLot() {
+  private boolean isLot() {
     return usableMin == Long.MIN_VALUE;
   }
 
-  boolean is(String lotId, String binId) {
-    return isLot() && lot.equals(lotId) && bin.equals(binId);
+  /** True for the lot, or a receipt of the time, that the pull names. */
+  boolean isNamedBy(Pull pull) {
+    return isLot()
+        ? pull.lot().equals(lot) && pull.bin().equals(bin) && pull.receiptMin() == 0
+        : pull.lot().isEmpty() && pull.bin().isEmpty() && pull.receiptMin() == usableMin;
   }
 
   long usableMin() {

@@ -77,14 +77,15 @@ final class Spans {
     return span.isEmpty() ? 0 : minutesBefore(span.toMin()) - minutesBefore(span.fromMin());
   }
 
-  /** The parts of a span that lie in this set. */
+  /** The parts of the span that lie in this set, in time order. */
   List<Span> within(Span span) {
     List<Span> parts = new ArrayList<>();
     for (int i = firstEndingAfter(span.fromMin()); i < spans.size(); i++) {
-      if (spans.get(i).fromMin() >= span.toMin()) {
+      Span part = spans.get(i).and(span);
+      if (part.isEmpty()) {
         break;
       }
-      parts.add(spans.get(i).and(span));
+      parts.add(part);
     }
     return parts;
   }

@@ -132,7 +132,7 @@ class LotDrawTest {
 
   @Test
   void aLotMayBeReservedInPart() {
-    Stock stock = stock(lot("I1", "A", 60, "4711"), lot("I1", "A", 40, ""));
+    Stock stock = stock(lot("I1", "A", 40, ""), lot("I1", "A", 60, "4711"));
     assertThat(messages(30, stock, "1 A 50", "2 A 50")).isEmpty();
     assertThat(messages(25, stock, "1 A 50", "2 A 50"))
         .anyMatch(message -> message.contains("pulls 50 of insert I1 from lot A"));

@@ -43,6 +43,13 @@ class SpansTest {
   }
 
   @Test
+  void partsAreCutAtBothEnds() {
+    assertThat(TWO.within(new Span(12, 35))).containsExactly(new Span(12, 20), new Span(30, 35));
+    assertThat(TWO.within(new Span(20, 30))).isEmpty();
+    assertThat(TWO.within(new Span(35, 12))).isEmpty();
+  }
+
+  @Test
   void theNextMinuteIsInsideASpan() {
     assertThat(TWO.next(0)).hasValue(10);
     assertThat(TWO.next(12)).hasValue(12);

@@ -21,6 +21,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 import pressweek.data.problem.Break;
 import pressweek.data.problem.Calendar;
 import pressweek.data.problem.ChangeTable;
@@ -167,6 +168,10 @@ final class WeekProblem {
   }
 
   private static List<Job> jobs() {
+    return Stream.of(ordinary(), foodGrade(), late()).flatMap(List::stream).toList();
+  }
+
+  private static List<Job> ordinary() {
     return List.of(
         job("A/1", "PP BK", option("P1 M1 T8", pace(120, 5, 500), making(250))),
         job(
@@ -174,6 +179,20 @@ final class WeekProblem {
             "PP RD",
             option("P1 M1 T10", pace(200, 7, 500), making(250, take("I1", 70, 10, 0))),
             option("P3 M1 T10", pace(220, 7, 500), making(250, take("I1", 70, 10, 0)))),
+        job("C/1", "POM BK", option("P2 M4", pace(90, 5, 500), making(120))),
+        job(
+            "C/2",
+            "PP WH",
+            option("P2 M3", pace(240, 6, 500), making(333, take("I1", 45, 5, 0))),
+            option("P3 M3", pace(250, 6, 500), making(333, take("I1", 45, 5, 0)))),
+        job(
+            "E/1",
+            "PP BK",
+            option("P3 M1 T8", pace(180, 9, 1000), making(0, take("I2", 150, 5, 0)))));
+  }
+
+  private static List<Job> foodGrade() {
+    return List.of(
         food(
             job(
                 "B/1",
@@ -185,21 +204,15 @@ final class WeekProblem {
                 "B/2",
                 "PA WH",
                 option("P1 M2", pace(500, 12, 500), making(310, take("I1", 120, 6, 0))))),
-        job("C/1", "POM BK", option("P2 M4", pace(90, 5, 500), making(120))),
-        job(
-            "C/2",
-            "PP WH",
-            option("P2 M3", pace(240, 6, 500), making(333, take("I1", 45, 5, 0))),
-            option("P3 M3", pace(250, 6, 500), making(333, take("I1", 45, 5, 0)))),
         food(
             job(
                 "D/1",
                 "PP WH",
-                option("P2 M3", pace(400, 6, 500), making(333, take("I1", 100, 8, 0))))),
-        job(
-            "E/1",
-            "PP BK",
-            option("P3 M1 T8", pace(180, 9, 1000), making(0, take("I2", 150, 5, 0)))),
+                option("P2 M3", pace(400, 6, 500), making(333, take("I1", 100, 8, 0))))));
+  }
+
+  private static List<Job> late() {
+    return List.of(
         Edited.set(
             job(
                 "F/1",
