@@ -39,7 +39,7 @@ final class CheckCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     Optional<Folder> read = folder.read(spec.commandLine().getErr());
     if (read.isEmpty()) {
-      return ExitCodes.BAD_INPUT;
+      return ExitCode.BAD_INPUT;
     }
     int nowMin = Math.toIntExact(Instant.now().getEpochSecond() / 60);
     WeekResult week = Week.build(read.get(), nowMin);
@@ -65,8 +65,8 @@ final class CheckCommand implements Callable<Integer> {
 
   private static int exitCode(WeekResult week) {
     return week.problem()
-        .map(problem -> problem.unplaced().isEmpty() ? ExitCodes.DONE : ExitCodes.NOT_ALL)
-        .orElse(ExitCodes.BAD_INPUT);
+        .map(problem -> problem.unplaced().isEmpty() ? ExitCode.DONE : ExitCode.UNPLACED)
+        .orElse(ExitCode.BAD_INPUT);
   }
 
   private static void findings(String title, List<InputError> findings, PrintWriter out) {

@@ -45,7 +45,7 @@ final class DecodeCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     Optional<Folder> read = folder.read(err);
     if (read.isEmpty()) {
-      return ExitCodes.BAD_INPUT;
+      return ExitCode.BAD_INPUT;
     }
     Explainer explainer = new Explainer(read.get());
     if (!explainer.guided()) {
@@ -58,7 +58,7 @@ final class DecodeCommand implements Callable<Integer> {
           none
               ? "guide.json: not there or not JSON; without it an item code is only a name"
               : "guide.json cannot be used");
-      return ExitCodes.BAD_INPUT;
+      return ExitCode.BAD_INPUT;
     }
     explainer.findings().forEach(err::println);
     int errors = read.get().errors().size();
@@ -72,7 +72,7 @@ final class DecodeCommand implements Callable<Integer> {
       allGood &= explained.trouble().isEmpty();
     }
     out.flush();
-    return allGood ? ExitCodes.DONE : ExitCodes.NOT_ALL;
+    return allGood ? ExitCode.DONE : ExitCode.UNPLACED;
   }
 
   private static void print(Explained explained, PrintWriter out) {

@@ -14,10 +14,15 @@ final class Moments {
   private Moments() {}
 
   /** The given moment, else the present, as minutes since 1970 UTC, rounded up to the hour. */
-  static int minute(CommandLine line, Optional<String> given) {
+  static int nextHour(CommandLine line, Optional<String> given) {
     Instant moment = given.map(text -> parse(line, text)).orElseGet(Instant::now);
     long hours = Math.floorDiv(moment.getEpochSecond() + 3599, 3600);
     return Math.toIntExact(hours * 60);
+  }
+
+  /** The present in minutes since 1970 UTC. */
+  static int present() {
+    return Math.toIntExact(Math.floorDiv(Instant.now().getEpochSecond(), 60));
   }
 
   private static Instant parse(CommandLine line, String text) {

@@ -106,7 +106,7 @@ final class PlanCommand implements Callable<Integer> {
     if (Files.exists(out) && !Files.isDirectory(out)) {
       throw new ParameterException(spec.commandLine(), "--out " + out + " is not a folder");
     }
-    int nowMin = Moments.minute(spec.commandLine(), now);
+    int nowMin = Moments.nextHour(spec.commandLine(), now);
     Folder read = FolderReader.read(folder);
     WeekResult week = Week.build(read, nowMin);
     if (week.problem().isEmpty()) {
@@ -125,7 +125,7 @@ final class PlanCommand implements Callable<Integer> {
     ProgressLine progress = new ProgressLine(err, week.problem().get().plant().rates());
     int code = ExitCode.BUG;
     try {
-      WeekPlanner.Audited audited = planner.plan(out, settings, nowMin, progress);
+      WeekPlanner.Audited audited = planner.plan(out, settings, Moments.present(), progress);
       List<Path> files = WeekPlanner.write(audited, out);
       print(audited, files);
       code = exitCode(audited);

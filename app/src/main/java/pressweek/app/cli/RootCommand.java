@@ -38,8 +38,8 @@ public final class RootCommand implements Runnable {
 
   private static void exitCodes(CommandLine line) {
     line.getCommandSpec()
-        .exitCodeOnInvalidInput(ExitCodes.BAD_INPUT)
-        .exitCodeOnExecutionException(ExitCodes.BUG);
+        .exitCodeOnInvalidInput(ExitCode.BAD_INPUT)
+        .exitCodeOnExecutionException(ExitCode.BUG);
   }
 
   @Override
