@@ -1,5 +1,6 @@
 package pressweek.examples;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -38,16 +39,23 @@ record DrawnLine(
     return head.symbol() + "-" + resin + "-" + colour + insert.map(i -> "-" + i.id()).orElse("");
   }
 
+  /** Presses that may run it. */
+  List<DrawnPress> presses() {
+    return head.mold().presses().stream()
+        .filter(p -> food ? p.takesFood() : !p.foodOnly())
+        .toList();
+  }
+
   /** The same line for so many pieces. */
   DrawnLine withQuantity(int pieces) {
     return new DrawnLine(id, head, resin, colour, insert, food, workday, pieces);
   }
 
-  /** Mean tenths of a second a shot on the presses of its mold. */
+  /** Mean tenths of a second a shot on its presses. */
   int cycleTenths() {
     int load = insert.map(DrawnInsert::loadTenths).orElse(0);
-    int sum = head.mold().presses().stream().mapToInt(p -> head.mold().cycleTenths(p, load)).sum();
-    return sum / head.mold().presses().size();
+    int sum = presses().stream().mapToInt(p -> head.mold().cycleTenths(p, load)).sum();
+    return sum / presses().size();
   }
 
   /** Shots for its pieces and their scrap. */

@@ -87,10 +87,9 @@ final class FloorSheet {
   }
 
   private boolean fits(DrawnLine line, DrawnPress press) {
-    return line.head().mold().presses().contains(press)
+    return line.presses().contains(press)
         && !takenLines.contains(line.id())
-        && freeMold(line).isPresent()
-        && (line.food() ? press.takesFood() : !press.foodOnly());
+        && freeMold(line).isPresent();
   }
 
   private Optional<String> freeMold(DrawnLine line) {

@@ -1,6 +1,8 @@
 package pressweek.examples;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,6 +18,8 @@ final class MoldSheet {
   private final PlantSize size;
   private final List<DrawnPress> presses;
   private final List<DrawnInsert> inserts;
+  private final Deque<DrawnPress> verticalDeck = new ArrayDeque<>();
+  private final Deque<DrawnPress> horizontalDeck = new ArrayDeque<>();
 
   MoldSheet(Draw draw, PlantSize size, List<DrawnPress> presses, List<DrawnInsert> inserts) {
     this.draw = draw;
@@ -51,19 +55,27 @@ final class MoldSheet {
         twin ? List.of(symbol + "-A", symbol + "-B") : List.of(symbol + "-A"));
   }
 
-  /** Presses of one orientation that are neighbours in size. */
+  /**
+   * Presses of one orientation that are neighbours in size, round one that is dealt in turn, so
+   * that all presses get their share.
+   */
   private List<DrawnPress> window(boolean vertical) {
     List<DrawnPress> kind = presses.stream().filter(p -> p.vertical() == vertical).toList();
+    Deque<DrawnPress> deck = vertical ? verticalDeck : horizontalDeck;
+    if (deck.isEmpty()) {
+      deck.addAll(draw.some(kind, kind.size()));
+    }
     int wanted = Math.max(1, size.presses() * draw.between(20, 40) / 100);
     int width = Math.min(wanted, kind.size());
-    int from = draw.below(kind.size() - width + 1);
+    int middle = kind.indexOf(deck.remove());
+    int from = Math.max(0, Math.min(middle - width / 2, kind.size() - width));
     return kind.subList(from, from + width);
   }
 
   private DrawnMold mold(List<DrawnPress> window, boolean vertical) {
     DrawnPress smallest = window.get(0);
     int cavities = vertical ? draw.between(1, 2) : 2 * draw.between(1, 2);
-    int shotTenths = smallest.shotPsG() * draw.between(38, 55) / 10;
+    int shotTenths = smallest.shotPsG() * draw.between(44, 56) / 10;
     int areaTenths = smallest.clampKn() * draw.between(10, 15) / 10;
     int runnerTenths = shotTenths / 10;
     return new DrawnMold(

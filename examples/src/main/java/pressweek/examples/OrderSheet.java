@@ -3,22 +3,16 @@ package pressweek.examples;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
- * Draws order lines. Their pieces are scaled so that runs and typical changes fill about 92 % of
- * the vertical presses' hours and 85 % of the horizontal ones'. Runs are 20 minutes to 20 hours
- * long, most of them near the mean and a few of three times that.
+ * Draws order lines. Their pieces fill the presses ({@link RunLengths}); most runs are near the
+ * mean, a few are three times as long.
  */
 final class OrderSheet {
   /** How long a run is, of a hundred the mean. */
   private static final List<Integer> LENGTHS =
       List.of(20, 30, 45, 55, 65, 75, 85, 95, 110, 130, 170, 320);
-
-  private static final int CHANGE_MIN = 45;
-  private static final int VERTICAL_PCT = 92;
-  private static final int HORIZONTAL_PCT = 85;
-  private static final int SHORTEST_MIN = 20;
-  private static final int LONGEST_MIN = 1200;
 
   /** Customers of our own invention. */
   private static final List<String> CUSTOMERS =
@@ -57,7 +51,7 @@ final class OrderSheet {
 
   /** A line whose quantity is still the length of its run, of a hundred the mean. */
   private DrawnLine line(String id, DrawnHead head) {
-    boolean food = head.canBeFood() && draw.chance(14);
+    boolean food = head.canBeFood() && draw.chance(20);
     List<String> resins = head.resins().stream().filter(r -> !food || ResinSheet.food(r)).toList();
     List<DrawnInsert> inserts = head.inserts().stream().filter(i -> !food || i.food()).toList();
     return new DrawnLine(
@@ -81,38 +75,15 @@ final class OrderSheet {
   }
 
   private List<DrawnLine> scaled(List<DrawnLine> lines) {
-    int vertical = size.verticalPresses();
-    long up = budget(lines, true, vertical * VERTICAL_PCT);
-    long flat = budget(lines, false, (size.presses() - vertical) * HORIZONTAL_PCT);
-    long upLengths = lengths(lines, true);
-    long flatLengths = lengths(lines, false);
-    return lines.stream()
-        .map(
-            l ->
-                scaled(
-                    l,
-                    l.head().vertical()
-                        ? l.quantity() * up / upLengths
-                        : l.quantity() * flat / flatLengths))
+    List<Integer> shares = lines.stream().map(DrawnLine::quantity).toList();
+    List<Integer> minutes = RunLengths.of(size, lines, shares);
+    return IntStream.range(0, lines.size())
+        .mapToObj(i -> scaled(lines.get(i), minutes.get(i)))
         .toList();
   }
 
-  /** Minutes for runs on one orientation: its presses' minutes less changes. */
-  private long budget(List<DrawnLine> lines, boolean vertical, int pressPct) {
-    long count = lines.stream().filter(l -> l.head().vertical() == vertical).count();
-    return (long) size.pressMinutes() * pressPct / 100 - count * CHANGE_MIN;
-  }
-
-  private static long lengths(List<DrawnLine> lines, boolean vertical) {
-    return lines.stream()
-        .filter(l -> l.head().vertical() == vertical)
-        .mapToLong(DrawnLine::quantity)
-        .sum();
-  }
-
   private static DrawnLine scaled(DrawnLine line, long minutes) {
-    long within = Math.max(SHORTEST_MIN, Math.min(LONGEST_MIN, minutes));
-    long shots = within * 600 * PlantSheet.EFFICIENCY_PCT / 100 / line.cycleTenths();
+    long shots = minutes * 600 * PlantSheet.EFFICIENCY_PCT / 100 / line.cycleTenths();
     long good = shots * line.head().mold().cavities() * (100 - PlantSheet.SCRAP_PCT) / 100;
     return line.withQuantity((int) Math.max(10, good / 10 * 10));
   }

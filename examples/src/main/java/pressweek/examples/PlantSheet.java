@@ -30,6 +30,7 @@ final class PlantSheet {
         ],
         "calendars": {"all": ["early", "late", "saturday"]},
         "efficiency_pct": %9$d,
+        "change": {"mold_min": 60, "dismount_pct": 40, "tooling_min": 20, "food_clear_min": 30, "first_article_min": 10},
         "run": {"scrap_pct": %10$d, "startup_shots": %11$d, "unload_s": %12$d, "index_s": %13$d},
         "food": {"needs": ["food"], "kept_with_food": []},
         "rates": {"currency": "EUR", "late_step": 100, "late_day": 60, "change_h": 45, "purge_kg": 3, "kept_press_h": 25, "unplaced": 400}

@@ -65,11 +65,11 @@ final class PressSheet {
   }
 
   /**
-   * Of fourteen vertical presses one is for food-grade work alone; of seven presses one is kept for
-   * it and one is open to it.
+   * Of fourteen vertical presses the last is for food-grade work alone; of seven presses one is
+   * kept for it and one is open to it.
    */
   private static String food(boolean vertical, int place) {
-    if (vertical && place % 14 == 5) {
+    if (vertical && place % 14 == 13) {
       return "only";
     }
     return switch (place % 7) {

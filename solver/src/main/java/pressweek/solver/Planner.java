@@ -60,14 +60,12 @@ public final class Planner {
   public Plan plan(Head head, Optional<Plan> start, Watcher watcher) {
     long begun = System.nanoTime();
     List<Reference> references = new ArrayList<>();
-    Start first = start(references);
+    Start first = start(references, begun, watcher);
     Sequences best = first.sequences();
     if (start.isPresent()) {
       Sequences warm = WarmStart.from(week, start.get(), best);
       best = search.cost(warm) < search.cost(best) ? warm : best;
     }
-    watcher.seen(
-        new Progress((System.nanoTime() - begun) / 1_000_000, Timetable.of(week, best).figures()));
     Sequences found = search.improve(best, head.settings(), begun, watcher);
     Head done =
         new Head(
@@ -84,9 +82,10 @@ public final class Planner {
   private record Start(Sequences sequences, long cost) {}
 
   /** The best of the simple ways; each is added to the references. */
-  private Start start(List<Reference> references) {
+  private Start start(List<Reference> references, long begun, Watcher watcher) {
     Dispatch dispatch = new Dispatch(week);
     Sequences byDue = dispatch.earliestDueDate();
+    tell(byDue, begun, watcher);
     references.add(reference("earliest due date first", byDue));
     Start best = new Start(byDue, search.cost(byDue));
     Optional<Start> grid = Optional.empty();
@@ -102,7 +101,14 @@ public final class Planner {
     Start atcs = grid.orElse(best);
     references.add(
         reference("setup-aware dispatch (ATCS), best of its parameters", atcs.sequences()));
-    return atcs.cost() < best.cost() ? atcs : best;
+    Start better = atcs.cost() < best.cost() ? atcs : best;
+    tell(better.sequences(), begun, watcher);
+    return better;
+  }
+
+  private void tell(Sequences sequences, long begun, Watcher watcher) {
+    long millis = (System.nanoTime() - begun) / 1_000_000;
+    watcher.seen(new Progress(millis, Timetable.of(week, sequences).figures()));
   }
 
   private Reference reference(String name, Sequences sequences) {

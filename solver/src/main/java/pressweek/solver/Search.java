@@ -22,7 +22,11 @@ import pressweek.solver.timing.WeekTables;
  * better one counts; with a step limit there is one, so that every machine finds the same.
  */
 final class Search {
-  private static final int ROUNDS = 3;
+  /** Searches side by side under a time limit: the machines that this is for have two cores. */
+  private static final int SEARCHES = 2;
+
+  /** A search shorter than this is not begun. */
+  private static final int SHORTEST_MILLIS = 20;
 
   private final WeekTables week;
   private final TimingPass pass;
@@ -56,22 +60,17 @@ final class Search {
     if (week.jobCount() < 2) {
       return start;
     }
-    int rounds = settings.steps() > 0 ? 1 : ROUNDS;
-    int searches = settings.steps() > 0 ? 1 : 2;
-    for (int round = 0; round < rounds && !stopped.get(); round++) {
-      long left = settings.seconds() * 1000L - (System.nanoTime() - begunNanos) / 1_000_000;
-      long millis = left / (rounds - round);
-      if (settings.steps() == 0 && millis < 20) {
-        break;
-      }
-      SearchConfig config = new SearchConfig(best.cost(), week.jobCount(), round);
-      List<SolverFactory<PressWeek>> factories = new ArrayList<>();
-      for (int i = 0; i < searches; i++) {
-        long seed = settings.seed() + 1_000L * round + i;
-        factories.add(config.factory(seed, settings.steps(), millis));
-      }
-      runAll(factories, best);
+    long millis = settings.seconds() * 1000L - (System.nanoTime() - begunNanos) / 1_000_000;
+    if (stopped.get() || (settings.steps() == 0 && millis < SHORTEST_MILLIS)) {
+      return start;
     }
+    SearchConfig config = new SearchConfig(best.cost(), week.jobCount());
+    List<SolverFactory<PressWeek>> factories = new ArrayList<>();
+    int searches = settings.steps() > 0 ? 1 : SEARCHES;
+    for (int i = 0; i < searches; i++) {
+      factories.add(config.factory(settings.seed() + i, settings.steps(), millis));
+    }
+    runAll(factories, best);
     return best.sequences();
   }
 

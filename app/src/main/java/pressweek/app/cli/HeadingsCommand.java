@@ -73,7 +73,7 @@ final class HeadingsCommand implements Callable<Integer> {
     boolean torn =
         proposals.findings().stream().anyMatch(f -> f.severity() == InputError.Severity.ERROR);
     if (torn || proposals.file().isEmpty()) {
-      return RootCommand.BAD_INPUT;
+      return ExitCode.BAD_INPUT;
     }
     return map(proposals.file().get(), proposals.proposals());
   }
@@ -150,6 +150,6 @@ final class HeadingsCommand implements Callable<Integer> {
   private int fail(String message) {
     err().println(message);
     err().flush();
-    return RootCommand.BAD_INPUT;
+    return ExitCode.BAD_INPUT;
   }
 }

@@ -15,9 +15,9 @@ import java.nio.file.StandardOpenOption;
 import java.util.UUID;
 
 /** Writes a text file so that a reader finds the old text or the new one, never a part. */
-final class AtomicFile {
+public final class AtomicFile {
   /** What writes the text. */
-  interface Text {
+  public interface Text {
     void writeTo(Writer out) throws IOException;
   }
 
@@ -26,7 +26,7 @@ final class AtomicFile {
   /**
    * Writes to a new file beside the one wanted, then moves it there. Folders on the way are made.
    */
-  static void write(Path file, Text text) throws IOException {
+  public static void write(Path file, Text text) throws IOException {
     Path whole = file.toAbsolutePath();
     Path folder = whole.getParent();
     if (folder == null) {

@@ -2,11 +2,17 @@ package pressweek.data.files;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** The known word that a mistyped one most likely means. */
-final class Nearest {
+/** The known words that a mistyped one most likely means. */
+public final class Nearest {
+  /** Words whose lengths differ by more than this are not compared letter by letter. */
+  private static final int FAR = 32;
+
+  private record Ranked(String word, int distance) {}
+
   private Nearest() {}
 
   /** The nearest of the known words, when no more than about a third of the letters differ. */
@@ -19,6 +25,17 @@ final class Nearest {
             Comparator.comparingInt((String k) -> distance(lower, lower(k))).thenComparing(k -> k));
   }
 
+  /** At most {@code most} of the known words, the nearest first, else in the given order. */
+  public static List<String> to(String word, Collection<String> known, int most) {
+    String lower = lower(word);
+    return known.stream()
+        .map(k -> new Ranked(k, distance(lower, lower(k))))
+        .sorted(Comparator.comparingInt(Ranked::distance))
+        .limit(most)
+        .map(Ranked::word)
+        .toList();
+  }
+
   private static String lower(String word) {
     return word.toLowerCase(Locale.ROOT);
   }
@@ -27,6 +44,10 @@ final class Nearest {
    * Letters to insert, drop, exchange or swap with their neighbour to make one word of the other.
    */
   static int distance(String a, String b) {
+    int longer = Math.abs(a.length() - b.length());
+    if (longer > FAR) {
+      return longer;
+    }
     int[][] d = new int[a.length() + 1][b.length() + 1];
     for (int i = 0; i <= a.length(); i++) {
       for (int j = 0; j <= b.length(); j++) {

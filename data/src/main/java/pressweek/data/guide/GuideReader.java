@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import pressweek.data.files.InputError;
 import pressweek.data.files.JsonTree;
+import pressweek.data.files.Nearest;
 
 /** Reads {@code guide.json}; {@code docs/input-files.md} describes it. */
 public final class GuideReader {

@@ -11,6 +11,7 @@ import pressweek.data.files.InputError;
 import pressweek.data.files.InputError.Severity;
 import pressweek.data.files.InputFile;
 import pressweek.data.files.JsonTree;
+import pressweek.data.files.Nearest;
 
 /** Reads values out of {@code guide.json} and notes what is wrong with them. */
 final class JsonNotes {

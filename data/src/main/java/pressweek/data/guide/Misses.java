@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import pressweek.data.files.Nearest;
 import pressweek.data.guide.Miss.Symbol;
 import pressweek.data.guide.Miss.Words;
 
@@ -74,6 +75,6 @@ final class Misses {
   }
 
   private static String alsoExpected(Set<String> words) {
-    return words.isEmpty() ? "" : ", or " + String.join(" or ", words);
+    return words.isEmpty() ? "" : "; or " + String.join(" or ", words);
   }
 }

@@ -112,9 +112,17 @@ final class PartReader {
       read(state.next(state.at() + same, state.lastSlot(), List.of()), span, matches);
     } else {
       int at = state.at() + same;
-      Miss.Words rest = new Miss.Words("\"" + text.substring(same) + "\"");
+      Miss.Words rest = new Miss.Words("\"" + text.substring(same) + following(state) + "\"");
       misses.add(new Miss(at, at, code.substring(at, span.to()), rest));
     }
+  }
+
+  /** The field that follows the current piece, as the form writes it. */
+  private static String following(State state) {
+    int next = state.piece() + 1;
+    boolean slot =
+        next < state.form().pieces().size() && state.form().pieces().get(next) instanceof Slot;
+    return slot ? "{" + ((Slot) state.form().pieces().get(next)).field().name() + "}" : "";
   }
 
   private boolean same(char a, char b) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import pressweek.data.files.JsonTree;
+import pressweek.data.files.Nearest;
 
 /** Reads the key {@code parts} of a guide. */
 final class PartsReader {

@@ -5,7 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import pressweek.data.guide.Nearest;
+import pressweek.data.files.Nearest;
 
 /** How amounts and lists are written in reasons. */
 final class Words {

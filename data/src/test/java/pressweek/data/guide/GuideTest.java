@@ -116,8 +116,8 @@ class GuideTest {
   void unknownSymbolIsNamedWithItsPlaceAndTheNearest() {
     assertThat(fault("LV90/M10-Q/PP-SGR/A2"))
         .isEqualTo(
-            "code \"LV90/M10-Q/PP-SGR/A2\": unknown nut \"Q\" at position 10; known: B, H, L, T, or"
-                + " \"S\"");
+            "code \"LV90/M10-Q/PP-SGR/A2\": unknown nut \"Q\" at position 10; known: B, H, L, T; or"
+                + " \"S{length}\"");
     assertThat(fault("LV95/M10-B/PP-SGR/A2"))
         .startsWith(
             "code \"LV95/M10-B/PP-SGR/A2\": unknown head \"LV95\" at position 1; nearest: LV")
@@ -152,7 +152,7 @@ class GuideTest {
 
   @Test
   void missingDashIsNamed() {
-    assertThat(fault("LV90/M10B/PP-SGR/A2")).contains("\"B\" at position 9; expected \"-\"");
+    assertThat(fault("LV90/M10B/PP-SGR/A2")).contains("\"B\" at position 9; expected \"-{nut}\"");
   }
 
   @Test

@@ -134,45 +134,64 @@ public final class ChangeRules {
     public int material;
   }
 
-  /** Recorded changes by number. */
+  /** Recorded changes by number; -1 matches anything. */
   private static final class Recorded {
-    private final List<RecordedChange> rows;
-    private final List<String> presses = new ArrayList<>();
-    private final List<String> molds;
-    private final List<Names.Material> materials;
+    private static final int COLUMNS = 7;
+
+    private final int[] keys;
+    private final int[] minutes;
+    private final int[] purgeG;
+    private final int[] resin;
+    private final int[] colour;
 
     Recorded(Problem problem, Names names) {
-      rows = problem.floor().recordedChanges();
-      problem.floor().presses().forEach(p -> presses.add(p.id()));
-      molds = new ArrayList<>(names.molds());
-      materials = new ArrayList<>(names.materials());
+      List<RecordedChange> rows = problem.floor().recordedChanges();
+      List<Names.Material> materials = names.materials();
+      Map<String, Integer> resins = new HashMap<>();
+      Map<String, Integer> colours = new HashMap<>();
+      resin = materials.stream().mapToInt(m -> number(resins, m.resin())).toArray();
+      colour = materials.stream().mapToInt(m -> number(colours, m.colour())).toArray();
+      keys = new int[rows.size() * COLUMNS];
+      minutes = rows.stream().mapToInt(RecordedChange::minutes).toArray();
+      purgeG = rows.stream().mapToInt(r -> r.purgeG().orElse(-1)).toArray();
+      int i = 0;
+      for (RecordedChange row : rows) {
+        keys[i++] = row.press().isEmpty() ? -1 : names.press(row.press());
+        keys[i++] = row.from().mold().isEmpty() ? -1 : names.mold(row.from().mold());
+        keys[i++] = row.from().resin().isEmpty() ? -1 : number(resins, row.from().resin());
+        keys[i++] = row.from().colour().isEmpty() ? -1 : number(colours, row.from().colour());
+        keys[i++] = row.to().mold().isEmpty() ? -1 : names.mold(row.to().mold());
+        keys[i++] = row.to().resin().isEmpty() ? -1 : number(resins, row.to().resin());
+        keys[i++] = row.to().colour().isEmpty() ? -1 : number(colours, row.to().colour());
+      }
+    }
+
+    private static int number(Map<String, Integer> numbers, String name) {
+      return numbers.computeIfAbsent(name, n -> numbers.size());
     }
 
     boolean isEmpty() {
-      return rows.isEmpty();
+      return minutes.length == 0;
     }
 
     void overrule(ChangeRules answer, int press, State from, int mold, int material) {
-      String fromMold = from.mold < 0 ? "" : molds.get(from.mold);
-      for (RecordedChange row : rows) {
-        if (matches(row.press(), presses.get(press))
-            && matches(row.from(), fromMold, materials.get(from.material))
-            && matches(row.to(), molds.get(mold), materials.get(material))) {
-          answer.minutes = row.minutes();
-          answer.purgeG = row.purgeG().orElse(answer.purgeG);
+      for (int row = 0, i = 0; row < minutes.length; row++, i += COLUMNS) {
+        if (is(i, press)
+            && is(i + 1, from.mold)
+            && is(i + 2, resin[from.material])
+            && is(i + 3, colour[from.material])
+            && is(i + 4, mold)
+            && is(i + 5, resin[material])
+            && is(i + 6, colour[material])) {
+          answer.minutes = minutes[row];
+          answer.purgeG = purgeG[row] < 0 ? answer.purgeG : purgeG[row];
           return;
         }
       }
     }
 
-    private static boolean matches(Setup wanted, String mold, Names.Material material) {
-      return matches(wanted.mold(), mold)
-          && matches(wanted.resin(), material.resin())
-          && matches(wanted.colour(), material.colour());
-    }
-
-    private static boolean matches(String wanted, String found) {
-      return wanted.isEmpty() || wanted.equals(found);
+    private boolean is(int key, int found) {
+      return keys[key] < 0 || keys[key] == found;
     }
   }
 }

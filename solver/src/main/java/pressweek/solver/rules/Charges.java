@@ -27,6 +27,7 @@ public final class Charges {
   private final int[] weight;
   private final int[] cutOffs;
   private final long[] price;
+  private final int start;
   private final int horizonEnd;
   private final Map<String, Press> presses = new HashMap<>();
 
@@ -35,6 +36,7 @@ public final class Charges {
     List<Job> jobs = problem.jobs();
     due = jobs.stream().mapToInt(j -> j.deadline().dueMin()).toArray();
     weight = jobs.stream().mapToInt(j -> j.deadline().weightHundredths()).toArray();
+    start = problem.plant().hours().startMin();
     horizonEnd = problem.plant().hours().endMin();
     cutOffs = cutOffs(problem);
     price = new long[names.materials().size()];
@@ -51,11 +53,11 @@ public final class Charges {
   /** Shipping cut-offs from the first due time to well after anything can be ready. */
   private static int[] cutOffs(Problem problem) {
     ZoneId zone = problem.plant().hours().zone();
-    int start = problem.plant().hours().startMin();
+    int begin = problem.plant().hours().startMin();
     int end = problem.plant().hours().endMin();
-    int first = problem.jobs().stream().mapToInt(j -> j.deadline().dueMin()).min().orElse(start);
+    int first = problem.jobs().stream().mapToInt(j -> j.deadline().dueMin()).min().orElse(begin);
     int after = problem.jobs().stream().mapToInt(j -> j.deadline().afterMin()).max().orElse(0);
-    LocalDate date = date(Math.min(first, start), zone).minusDays(1);
+    LocalDate date = date(Math.min(first, begin), zone).minusDays(1);
     LocalDate last = date(end + after, zone).plusDays(460);
     int[] found = new int[0];
     int n = 0;
@@ -73,9 +75,13 @@ public final class Charges {
     return Instant.ofEpochSecond(minute * 60L).atZone(zone).toLocalDate();
   }
 
-  /** Shipping cut-offs at or after the due time of a job and before it is ready. */
+  /**
+   * Shipping cut-offs at or after the due time of a job and before it is ready, those not counted
+   * that had passed when the plan starts.
+   */
   public int cutOffsMissed(int job, int ready) {
-    return ready <= due[job] ? 0 : firstAtOrAfter(ready) - firstAtOrAfter(due[job]);
+    int from = Math.max(due[job], start);
+    return ready <= from ? 0 : firstAtOrAfter(ready) - firstAtOrAfter(from);
   }
 
   private int firstAtOrAfter(int time) {
@@ -83,20 +89,22 @@ public final class Charges {
     return i < 0 ? -i - 1 : i;
   }
 
-  /** LATE. */
+  /** LATE. What was late already when the plan starts is not charged: no plan could avoid it. */
   public long late(int job, int ready) {
-    return ready <= due[job] ? 0 : lateness(job, ready) * weight[job] / 100;
+    return lateness(job, ready) * weight[job] / 100;
   }
 
   private long lateness(int job, int ready) {
-    return rates.lateStep() * cutOffsMissed(job, ready)
-        + rates.lateDay() * (ready - due[job]) / DAY;
+    int minutes = ready - Math.max(due[job], start);
+    if (minutes <= 0) {
+      return 0;
+    }
+    return rates.lateStep() * cutOffsMissed(job, ready) + rates.lateDay() * minutes / DAY;
   }
 
   /** UNPLACED. */
   public long unplaced(int job) {
-    long late = horizonEnd > due[job] ? lateness(job, horizonEnd) : 0;
-    return (rates.unplaced() + late) * weight[job] / 100;
+    return (rates.unplaced() + lateness(job, horizonEnd)) * weight[job] / 100;
   }
 
   /** CHANGE, also for a dismount. */

@@ -95,8 +95,9 @@ final class Looker {
     look.option = option;
     look.holder = -1;
     askChange(press, job, option);
-    int at = Math.max(Math.max(clock, states.free[press]), jobs.earliest[job]);
-    push(Cause.EARLIEST, "", Math.max(clock, states.free[press]), at);
+    int free = Math.max(clock, states.free[press]);
+    int at = isRunning(press, job) ? free : Math.max(free, jobs.earliest[job]);
+    push(Cause.EARLIEST, "", free, at);
     int moldAt = states.moldFree[mold];
     int on = states.moldOn[mold];
     if (on >= 0 && on != press) {
@@ -110,9 +111,12 @@ final class Looker {
     settle(press, job, option, at);
   }
 
+  private boolean isRunning(int press, int job) {
+    return week.running[press] == job && states.position[press] == 0;
+  }
+
   private void askChange(int press, int job, int option) {
-    boolean first = states.position[press] == 0 && week.running[press] == job;
-    if (first) {
+    if (isRunning(press, job)) {
       look.minutes = 0;
       look.purgeG = 0;
       look.kinds = 0;

@@ -87,11 +87,17 @@ final class RunWriter {
     int material = week.jobs.material[started.job()];
     int ready = started.times().runEnd() + job.deadline().afterMin();
     int missed = week.charges.cutOffsMissed(started.job(), ready);
+    int counted = Math.max(job.deadline().dueMin(), week.start);
     add(
         charges,
         Rule.LATE,
         week.charges.late(started.job(), ready),
-        missed + " cut-offs missed, " + Math.max(0, ready - job.deadline().dueMin()) + " min late");
+        missed
+            + (missed == 1 ? " cut-off" : " cut-offs")
+            + " missed, "
+            + Math.max(0, ready - counted)
+            + " min late"
+            + (job.deadline().dueMin() < week.start ? " since the plan starts" : ""));
     add(charges, Rule.CHANGE, week.charges.change(change.minutes()), change.minutes() + " min");
     add(
         charges,
