@@ -189,9 +189,9 @@ public final class Changeover {
     int minutes = step.sameMin();
     if (old.isPresent() && next.isPresent()) {
       double hotterC = next.getAsDouble() - old.getAsDouble();
-      if (hotterC > step.toleranceC()) {
+      if (hotterC - HALF_DIGITS > step.toleranceC()) {
         minutes = step.upMin();
-      } else if (-hotterC > step.toleranceC()) {
+      } else if (-hotterC - HALF_DIGITS > step.toleranceC()) {
         minutes = step.downMin();
       }
     }

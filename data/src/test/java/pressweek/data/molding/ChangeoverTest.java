@@ -118,6 +118,27 @@ class ChangeoverTest {
   }
 
   @Test
+  void degreesCountAsTheyAreWritten() {
+    plant.resin(SmallPlant.resin("A", 34.4)).resin(SmallPlant.resin("B", 4.4));
+    // 34.4 - 4.4 is a little more than 30 in binary fractions
+    assertThat(step(new Setup("M1", "", "A", "BLK"), new Setup("M1", "", "B", "BLK")).minutes())
+        .isEqualTo(20 + 10);
+  }
+
+  @Test
+  void lightnessCountsAsItIsWritten() {
+    plant.colour("DIM", 67.7).colour("LIT", 87.7);
+    // 45 x 20 / 100 is 9; 87.7 - 67.7 is a little more than 20 in binary fractions
+    assertThat(step(new Setup("M1", "", "PP", "DIM"), new Setup("M1", "", "PP", "LIT")).minutes())
+        .isEqualTo(30 + 9 + 10);
+  }
+
+  @Test
+  void unknownResinOrColourOnEitherSideTakesNothing() {
+    assertThat(step(BLACK, new Setup("M1", "", "", "")).exchanges()).isFalse();
+  }
+
+  @Test
   void hotterResinTakesTheHeatUp() {
     ChangeTable table = SmallPlant.changeTable();
     plant.changes(
