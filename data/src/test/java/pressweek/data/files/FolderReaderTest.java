@@ -395,6 +395,38 @@ class FolderReaderTest {
   }
 
   @Test
+  void headingsOfTheirOwnThatAreNotMappedNameTheCommand() {
+    folder.with("stock.csv", "Artikel,on_hand\nKNOB,5\n");
+
+    assertThat(folder.findings())
+        .contains(
+            "stock.csv: column \"item\" missing; found Artikel, on_hand",
+            "stock.csv: the file has headings of its own; expected \"pressweek headings FOLDER"
+                + " stock.csv\" once, to map them");
+  }
+
+  @Test
+  void whatProgramsLeaveBesideATableIsNothing() {
+    folder.with("~$orders.xlsx", "x").with("._orders.csv", "x").with("notes.txt", "x");
+
+    assertThat(folder.findings()).isEmpty();
+  }
+
+  @Test
+  void findingsAreInTheOrderOfFilesAndLines() {
+    folder
+        .with("orders.csv", PlantFolder.ORDERS + "1,1,K,5,x\n1,2,K,x,2026-12-01\n")
+        .with("plant.json", "{\n\"zoen\": 1}")
+        .with("running.csv", "press,mold\nP7,M9\nP1,M1\n");
+
+    assertThat(folder.read().findings())
+        .extracting(InputError::at)
+        .extracting(At::toString)
+        .containsExactly(
+            "plant.json:2", "orders.csv:3", "orders.csv:4", "running.csv:2", "running.csv:2");
+  }
+
+  @Test
   void aFolderThatIsNoneCannotBeRead() {
     assertThatThrownBy(() -> FolderReader.read(path.resolve("nowhere")))
         .isInstanceOf(IOException.class);
