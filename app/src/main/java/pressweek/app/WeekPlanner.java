@@ -64,8 +64,7 @@ public final class WeekPlanner {
    * @param watcher told of every better plan
    * @throws IOException when the folder cannot be read
    */
-  public Audited plan(Path out, Settings settings, int nowMin, Watcher watcher)
-      throws IOException {
+  public Audited plan(Path out, Settings settings, int nowMin, Watcher watcher) throws IOException {
     PlanNumber number = PlanNumber.after(out, problem.plant().hours());
     Head head =
         new Head(

@@ -42,7 +42,12 @@ public final class Benchmarks {
   /** Runs all and writes the results to the file named, or to its usual place. */
   public static void main(String[] args) throws IOException {
     Path results = Path.of(args.length > 0 ? args[0] : "examples/benchmarks/RESULTS.md");
-    Benchmarks benchmarks = new Benchmarks(new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.err), true, StandardCharsets.UTF_8));
+    Benchmarks benchmarks =
+        new Benchmarks(
+            new PrintStream(
+                new java.io.FileOutputStream(java.io.FileDescriptor.err),
+                true,
+                StandardCharsets.UTF_8));
     benchmarks.head();
     benchmarks.demoWeek(Path.of("examples/quillback-week"));
     benchmarks.firstPlans();
@@ -97,7 +102,8 @@ public final class Benchmarks {
     say("");
     say("## The demo week after " + SECONDS + " seconds");
     say("");
-    say("| seed | avoidable cost | late | left out | changes h | below EDD | below best ATCS | first plan ms | audit |");
+    say(
+        "| seed | avoidable cost | late | left out | changes h | below EDD | below best ATCS | first plan ms | audit |");
     say("|---|---|---|---|---|---|---|---|---|");
     for (long seed : SEEDS) {
       long[] first = {0};
@@ -142,7 +148,8 @@ public final class Benchmarks {
     say("");
     say("## Time to the first plan of drawn plants");
     say("");
-    say("From the problem to a complete plan, tables and dispatch included, reading the files not; heap in use after it.");
+    say(
+        "From the problem to a complete plan, tables and dispatch included, reading the files not; heap in use after it.");
     say("");
     say("| jobs | presses | seed | read s | first plan s | heap MB | audit of the plan |");
     say("|---|---|---|---|---|---|---|");

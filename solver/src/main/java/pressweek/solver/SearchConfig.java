@@ -54,13 +54,13 @@ final class SearchConfig {
       end.setMillisecondsSpentLimit(millis);
     }
     return new SolverConfig()
-            .withSolutionClass(PressWeek.class)
-            .withEntityClasses(PressQueue.class)
-            .withEasyScoreCalculatorClass(PassScore.class)
-            .withEnvironmentMode(EnvironmentMode.NO_ASSERT)
-            .withRandomSeed(seed)
-            .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
-            .withPhases(localSearch().withTerminationConfig(end));
+        .withSolutionClass(PressWeek.class)
+        .withEntityClasses(PressQueue.class)
+        .withEasyScoreCalculatorClass(PassScore.class)
+        .withEnvironmentMode(EnvironmentMode.NO_ASSERT)
+        .withRandomSeed(seed)
+        .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
+        .withPhases(localSearch().withTerminationConfig(end));
   }
 
   private LocalSearchPhaseConfig localSearch() {

@@ -17,7 +17,9 @@ final class FullAssertTest {
     for (long seed = 1; seed <= 8; seed++) {
       WeekTables week = new WeekTables(RandomPlant.of(seed, 18, 4).build());
       SolverConfig config =
-          new SearchConfig(1_000_000, 18).config(seed, 60, 0).withEnvironmentMode(EnvironmentMode.FULL_ASSERT);
+          new SearchConfig(1_000_000, 18)
+              .config(seed, 60, 0)
+              .withEnvironmentMode(EnvironmentMode.FULL_ASSERT);
       PressWeek start = new PressWeek(week, new Dispatch(week).earliestDueDate());
       assertThatCode(() -> SolverFactory.<PressWeek>create(config).buildSolver().solve(start))
           .doesNotThrowAnyException();

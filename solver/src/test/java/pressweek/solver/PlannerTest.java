@@ -34,8 +34,7 @@ final class PlannerTest {
       SplittableRandom random = new SplittableRandom(seed);
       int jobs = 2 + random.nextInt(40);
       int presses = 1 + random.nextInt(7);
-      Problem problem =
-          RandomPlant.of(seed, jobs, presses).load(0.3 + random.nextDouble()).build();
+      Problem problem = RandomPlant.of(seed, jobs, presses).load(0.3 + random.nextDouble()).build();
       for (Finding finding : Audit.check(problem, Plans.of(problem, steps, seed))) {
         found.add("seed " + seed + ": " + finding);
       }
@@ -74,10 +73,8 @@ final class PlannerTest {
   void aPlanStartsFromAnEarlierOne() {
     Problem problem = RandomPlant.of(11, 30, 4).build();
     Plan good = Plans.of(problem, 400, 1);
-    Plan again =
-        new Planner(problem).plan(Plans.head(1, 5), Optional.of(good), Watcher.NONE);
-    assertThat(again.figures().avoidableCost())
-        .isLessThanOrEqualTo(good.figures().avoidableCost());
+    Plan again = new Planner(problem).plan(Plans.head(1, 5), Optional.of(good), Watcher.NONE);
+    assertThat(again.figures().avoidableCost()).isLessThanOrEqualTo(good.figures().avoidableCost());
   }
 
   @Test
@@ -107,9 +104,12 @@ final class PlannerTest {
             .job(job("11").due(START + 1_440).on("P1", "M2", 1_440))
             .build();
     Plan short_ = Plans.of(tight, 20, 1);
-    assertThat(short_.unplaced()).singleElement().satisfies(u -> {
-      assertThat(u.reason()).contains("P1");
-      assertThat(u.cure()).isNotEmpty();
-    });
+    assertThat(short_.unplaced())
+        .singleElement()
+        .satisfies(
+            u -> {
+              assertThat(u.reason()).contains("P1");
+              assertThat(u.cure()).isNotEmpty();
+            });
   }
 }

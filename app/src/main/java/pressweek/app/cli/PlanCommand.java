@@ -115,8 +115,7 @@ final class PlanCommand implements Callable<Integer> {
       return ExitCode.BAD_INPUT;
     }
     if (!week.warnings().isEmpty()) {
-      err.println(
-          Counts.of(week.warnings().size(), "warning") + "; see pressweek check " + folder);
+      err.println(Counts.of(week.warnings().size(), "warning") + "; see pressweek check " + folder);
     }
     WeekPlanner planner = new WeekPlanner(read, week.problem().get());
     Interrupt interrupt = new Interrupt(planner);
@@ -138,8 +137,7 @@ final class PlanCommand implements Callable<Integer> {
   private void print(WeekPlanner.Audited audited, List<Path> files) {
     PrintWriter text = spec.commandLine().getOut();
     List<String> findings = audited.findings().stream().map(Finding::message).toList();
-    text.print(
-        Summary.text(audited.plan(), findings, files.stream().map(Path::toString).toList()));
+    text.print(Summary.text(audited.plan(), findings, files.stream().map(Path::toString).toList()));
     text.flush();
   }
 
@@ -194,5 +192,4 @@ final class PlanCommand implements Callable<Integer> {
       }
     }
   }
-
 }

@@ -1,12 +1,10 @@
 package pressweek.data.files;
 
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalInt;
 import pressweek.data.problem.Hub;
 import pressweek.data.problem.Mold;
@@ -80,7 +78,7 @@ final class MoldTables {
         use,
         cavities(f),
         body(f),
-        runsOn(f),
+        RunsOnReader.read(f),
         f.decimal("cycle_s", 0.1, LONGEST_CYCLE),
         f.flag("hand_load"),
         f.flag("dummy_plugs"),
@@ -138,51 +136,6 @@ final class MoldTables {
         f.decimal("opening_mm", 0, Fields.LARGEST),
         f.size("weight_kg"),
         f.text("place"));
-  }
-
-  private static Mold.RunsOn runsOn(Fields f) {
-    List<String> proven = new ArrayList<>();
-    List<String> allowed = new ArrayList<>();
-    List<String> never = new ArrayList<>();
-    Optional<String> preferred = Optional.empty();
-    for (String text : f.list("runs_on")) {
-      int colon = text.lastIndexOf(':');
-      String press = colon < 0 ? text : text.substring(0, colon).strip();
-      String word =
-          colon < 0 ? "allowed" : text.substring(colon + 1).strip().toLowerCase(Locale.ROOT);
-      boolean twice = proven.contains(press) || allowed.contains(press) || never.contains(press);
-      if (press.isEmpty() || twice) {
-        f.fault(
-            "runs_on",
-            "twice",
-            f.seen("runs_on") + " has \"" + text + "\"; expected each press once");
-        continue;
-      }
-      switch (word) {
-        case "proven" -> proven.add(press);
-        case "allowed" -> allowed.add(press);
-        case "never" -> never.add(press);
-        case "preferred" -> {
-          proven.add(press);
-          if (preferred.isPresent()) {
-            f.fault(
-                "runs_on",
-                "preferred",
-                f.seen("runs_on") + " has two preferred presses; expected one");
-          }
-          preferred = Optional.of(press);
-        }
-        default ->
-            f.fault(
-                "runs_on",
-                "word",
-                f.seen("runs_on")
-                    + " has \""
-                    + text
-                    + "\"; expected press:proven, :allowed, :never or :preferred");
-      }
-    }
-    return new Mold.RunsOn(proven, allowed, never, preferred);
   }
 
   private static StandardRow standard(Fields f) {

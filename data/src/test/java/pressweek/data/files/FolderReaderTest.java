@@ -186,7 +186,7 @@ class FolderReaderTest {
   }
 
   @Test
-  void theOtherFilesAreRead() {
+  void theFilesOfTheFloorAreRead() {
     folder
         .with("stock.csv", "item,on_hand,reserved_for\nKNOB,50,4711/1\n")
         .with(
@@ -195,17 +195,6 @@ class FolderReaderTest {
         .with(
             "standards.csv",
             "mold,resin,press,cycle_s,scrap_pct,operators\nM1,PP,vertical,41.5,2,0.5\n")
-        .with(
-            "resins.csv",
-            "resin,density,melt_f,price_per_kg,never_next_to\nPP,0.905,446,1.75,ABS\nABS,,,,\n")
-        .with("colours.csv", "resin,colour,srgb,rank\nPP,RED,#c1121c,\n,BLK,000000,99\n")
-        .with(
-            "inserts.csv",
-            "insert,kind,thread,length_in,passivation\nB1,Blind,M8x1.25,0.5,Trivalent\n")
-        .with("bom.csv", "item,component,pieces,kind\nKNOB,B1,2,\nKNOB,T1,,tip\n")
-        .with("records.csv", "what,for,expires\nPP,FOOD,2027-01-31\n")
-        .with("lots.csv", "what,lot,bin,on_hand,received,status\nB1,L1,A-1,400,2026-11-01,held\n")
-        .with("receipts.csv", "what,quantity,expected,inspect_h\nB1,500,2026-12-01T08:00,1.5\n")
         .with("downtime.csv", "what,from,to,reason\nP1,2026-12-01T06:00,2026-12-01T08:00,service\n")
         .with("promised.csv", "order,press,start\n4711,P1,2026-11-30T06:00\n")
         .with(
@@ -222,22 +211,41 @@ class FolderReaderTest {
     assertThat(running.clearedForFood()).isTrue();
     assertThat(running.insertsAtPress()).hasValue(30);
     assertThat(read.floor().standards().get(0).operatorThousandths()).hasValue(500);
-    assertThat(read.materials().resins().get(0).meltC()).hasValue(230);
-    assertThat(read.materials().resins().get(0).pricePerKg()).hasValue(175_000);
-    assertThat(read.materials().colours())
-        .extracting(ColourRow::srgb)
-        .containsExactly("C1121C", "000000");
-    assertThat(read.materials().inserts().get(0).lengthMm()).hasValue(12.7);
-    assertThat(read.materials().inserts().get(0).passivation()).isEqualTo("trivalent");
-    assertThat(read.materials().bom())
-        .extracting(BomRow::kind)
-        .containsExactly(BomRow.Kind.INSERT, BomRow.Kind.TIP);
-    assertThat(read.materials().records().get(0).need()).isEqualTo("food");
-    assertThat(read.materials().lots().get(0).status()).isEqualTo(LotStatus.HELD);
-    assertThat(read.materials().receipts().get(0).inspectMin()).isEqualTo(90);
     assertThat(read.floor().downtime().get(0).reason()).isEqualTo("service");
     assertThat(read.floor().promised().get(0).id()).isEqualTo("4711/1");
     assertThat(read.floor().recordedChanges().get(0).purgeG()).hasValue(454);
+  }
+
+  @Test
+  void theFilesOfTheMaterialsAreRead() {
+    folder
+        .with(
+            "resins.csv",
+            "resin,density,melt_f,price_per_kg,never_next_to\nPP,0.905,446,1.75,ABS\nABS,,,,\n")
+        .with("colours.csv", "resin,colour,srgb,rank\nPP,RED,#c1121c,\n,BLK,000000,99\n")
+        .with(
+            "inserts.csv",
+            "insert,kind,thread,length_in,passivation\nB1,Blind,M8x1.25,0.5,Trivalent\n")
+        .with("bom.csv", "item,component,pieces,kind\nKNOB,B1,2,\nKNOB,T1,,tip\n")
+        .with("records.csv", "what,for,expires\nPP,FOOD,2027-01-31\n")
+        .with("lots.csv", "what,lot,bin,on_hand,received,status\nB1,L1,A-1,400,2026-11-01,held\n")
+        .with("receipts.csv", "what,quantity,expected,inspect_h\nB1,500,2026-12-01T08:00,1.5\n");
+
+    Folder read = folder.read();
+
+    assertThat(read.findings()).isEmpty();
+    Folder.MaterialRows materials = read.materials();
+    assertThat(materials.resins().get(0).meltC()).hasValue(230);
+    assertThat(materials.resins().get(0).pricePerKg()).hasValue(175_000);
+    assertThat(materials.colours()).extracting(ColourRow::srgb).containsExactly("C1121C", "000000");
+    assertThat(materials.inserts().get(0).lengthMm()).hasValue(12.7);
+    assertThat(materials.inserts().get(0).passivation()).isEqualTo("trivalent");
+    assertThat(materials.bom())
+        .extracting(BomRow::kind)
+        .containsExactly(BomRow.Kind.INSERT, BomRow.Kind.TIP);
+    assertThat(materials.records().get(0).need()).isEqualTo("food");
+    assertThat(materials.lots().get(0).status()).isEqualTo(LotStatus.HELD);
+    assertThat(materials.receipts().get(0).inspectMin()).isEqualTo(90);
   }
 
   @Test

@@ -88,48 +88,28 @@ class PlanFileTest {
 
   private static Plan smallPlan() {
     int start = SmallPlant.START;
-    Setup nothing = new Setup("", "", "", "");
-    Change change =
-        new Change(
-            nothing,
-            new Setup("M1", "", "PP", "BLK"),
-            List.of(ChangeKind.MOLD, ChangeKind.FOOD_CLEARANCE),
-            start - 60,
-            start,
-            60,
-            0);
-    Run run =
-        new Run(
-            "R001",
-            "A/1",
-            "P1",
-            "M1",
-            1,
-            change,
-            start,
-            start + 90,
-            start + 90,
-            List.of(),
-            List.of(new Charge(Rule.CHANGE, 1, "x")));
+    Settings settings = new Settings(10, 0, 1);
     return new Plan(
-        new Head(
-            "2026-W49/1",
-            "",
-            start,
-            Map.of("orders.csv", "00"),
-            new Settings(10, 0, 1),
-            List.of(),
-            false),
+        new Head("2026-W49/1", "", start, Map.of("orders.csv", "00"), settings, List.of(), false),
         new SmallPlant()
             .zone(ZoneId.of("Europe/Berlin"))
             .job(JobBuilder.job("A").on("P1", "M1", 90))
             .build(),
-        List.of(run),
+        List.of(smallRun(start)),
         List.of(),
         List.of(new Pull("R001", "P1", start - 30, "I1", "", "", 0, 5)),
         List.of(),
         List.of(),
         new Figures(1, 0, 0, 0, 1, 60, 0, Map.of(Rule.CHANGE, 1L)));
+  }
+
+  private static Run smallRun(int start) {
+    Setup to = new Setup("M1", "", "PP", "BLK");
+    List<ChangeKind> kinds = List.of(ChangeKind.MOLD, ChangeKind.FOOD_CLEARANCE);
+    Change change = new Change(new Setup("", "", "", ""), to, kinds, start - 60, start, 60, 0);
+    List<Charge> charges = List.of(new Charge(Rule.CHANGE, 1, "x"));
+    int end = start + 90;
+    return new Run("R001", "A/1", "P1", "M1", 1, change, start, end, end, List.of(), charges);
   }
 
   @ParameterizedTest

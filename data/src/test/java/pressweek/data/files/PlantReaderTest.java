@@ -90,30 +90,52 @@ class PlantReaderTest {
     assertThat(plant.efficiencyPct()).isEqualTo(85);
   }
 
+  private static final String OWN =
+      """
+      {
+        "name": "Quillback Grips", "zone": "Europe/Berlin", "plan_start": "2026-11-30T06:00", "horizon_days": 5,
+        "date_format": "dd.MM.yyyy",
+        "shifts": [
+          {"name": "night", "days": ["SUN", "Monday"], "from": "22:00", "to": "06:00",
+           "breaks": [{"from": "02:00", "to": "02:30"}], "setters": 1, "operators": 2.5}
+        ],
+        "closed": ["25.12.2026", "2026-12-26"],
+        "crew": {"insert_lead_min": 45, "change_may_span_gap": true},
+        "shipping": {"cut_off": "17:30", "after_molding_h": 1.51},
+        "after_h": [{"when": {"finish": "printed|plated"}, "h": 24}],
+        "rates": {"currency": "USD", "late_step": 12.34567},
+        "change": {"colour_work": "beside", "resin": {"purge": 2.5}},
+        "food": {"kept_with_food": [{"insert_material": "A2|A4", "hub": "solid"}]},
+        "barrel_default_g": 300
+      }
+      """;
+
   @Test
   void whatThePlantSaysIsTakenAndItsLineKept() {
-    PlantRow plant =
-        read(
-            """
-            {
-              "name": "Quillback Grips", "zone": "Europe/Berlin", "plan_start": "2026-11-30T06:00", "horizon_days": 5,
-              "date_format": "dd.MM.yyyy",
-              "shifts": [
-                {"name": "night", "days": ["SUN", "Monday"], "from": "22:00", "to": "06:00",
-                 "breaks": [{"from": "02:00", "to": "02:30"}], "setters": 1, "operators": 2.5}
-              ],
-              "closed": ["25.12.2026", "2026-12-26"],
-              "crew": {"insert_lead_min": 45, "change_may_span_gap": true},
-              "shipping": {"cut_off": "17:30", "after_molding_h": 1.51},
-              "after_h": [{"when": {"finish": "printed|plated"}, "h": 24}],
-              "rates": {"currency": "USD", "late_step": 12.34567},
-              "change": {"colour_work": "beside", "resin": {"purge": 2.5}},
-              "food": {"kept_with_food": [{"insert_material": "A2|A4", "hub": "solid"}]},
-              "barrel_default_g": 300
-            }
-            """);
+    PlantRow plant = read(OWN);
 
     assertThat(findings()).isEmpty();
+    assertThat(plant.extraHours().afterMoldingMin()).isEqualTo(91);
+    assertThat(plant.extraHours().after())
+        .containsExactly(
+            new PlantRow.HoursRule(
+                new PlantRow.Condition(Map.of("finish", List.of("printed", "plated"))), 1440));
+    assertThat(plant.rates().currency()).isEqualTo("USD");
+    assertThat(plant.rates().shown()).isTrue();
+    assertThat(plant.rates().lateStep()).isEqualTo(1_234_567);
+    assertThat(plant.rates().lateDay()).isEqualTo(6_000_000);
+    assertThat(plant.changes().colourWorkBeside()).isTrue();
+    assertThat(plant.changes().resin().purgeThousandths()).isEqualTo(2500);
+    assertThat(plant.gave("crew.insert_lead_min")).isTrue();
+    assertThat(plant.gave("crew.setter_share_pct")).isFalse();
+    assertThat(plant.at("shipping.cut_off")).isEqualTo(new At("plant.json", 10));
+    assertThat(plant.at("efficiency_pct")).isEqualTo(new At("plant.json", 0));
+  }
+
+  @Test
+  void theHoursThatThePlantSaysAreTaken() {
+    PlantRow plant = read(OWN);
+
     assertThat(plant.hours().planStart())
         .contains(new When.Local(LocalDateTime.of(2026, 11, 30, 6, 0)));
     assertThat(plant.hours().shifts())
@@ -130,21 +152,6 @@ class PlantReaderTest {
     assertThat(plant.hours().closed())
         .containsExactly(LocalDate.of(2026, 12, 25), LocalDate.of(2026, 12, 26));
     assertThat(plant.crew()).isEqualTo(new Crew(true, true, 80, true, 45));
-    assertThat(plant.extraHours().afterMoldingMin()).isEqualTo(91);
-    assertThat(plant.extraHours().after())
-        .containsExactly(
-            new PlantRow.HoursRule(
-                new PlantRow.Condition(Map.of("finish", List.of("printed", "plated"))), 1440));
-    assertThat(plant.rates().currency()).isEqualTo("USD");
-    assertThat(plant.rates().shown()).isTrue();
-    assertThat(plant.rates().lateStep()).isEqualTo(1_234_567);
-    assertThat(plant.rates().lateDay()).isEqualTo(6_000_000);
-    assertThat(plant.changes().colourWorkBeside()).isTrue();
-    assertThat(plant.changes().resin().purgeThousandths()).isEqualTo(2500);
-    assertThat(plant.gave("crew.insert_lead_min")).isTrue();
-    assertThat(plant.gave("crew.setter_share_pct")).isFalse();
-    assertThat(plant.at("shipping.cut_off")).isEqualTo(new At("plant.json", 10));
-    assertThat(plant.at("efficiency_pct")).isEqualTo(new At("plant.json", 0));
   }
 
   @Test

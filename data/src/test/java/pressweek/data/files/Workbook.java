@@ -69,49 +69,41 @@ final class Workbook {
     return "<c r=\"" + ref + "\" s=\"" + style + "\"><v>" + value + "</v></c>";
   }
 
+  private static final String TYPES =
+      """
+      <Types xmlns="%scontent-types">
+      <Override PartName="/xl/workbook.xml"
+        ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml"/>%s</Types>
+      """;
+  private static final String STYLES =
+      """
+      <Override PartName="/xl/styles.xml"
+        ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml"/>
+      """;
+  private static final String BOOK =
+      """
+      <workbook xmlns="%s" xmlns:r="%s">%s<sheets><sheet name="Orders" sheetId="1" r:id="rId1"/></sheets></workbook>
+      """;
+  private static final String RELATIONS =
+      """
+      <Relationships xmlns="%srelationships">
+      <Relationship Id="rId1" Type="%s/worksheet" Target="worksheets/sheet1.xml"/></Relationships>
+      """;
+  private static final String SHEET =
+      """
+      <worksheet xmlns="%s"><sheetData>%s</sheetData></worksheet>
+      """;
+
   byte[] bytes() {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-      String type = "application/vnd.openxmlformats-officedocument.spreadsheetml.";
-      String styleType =
-          styles
-              ? "<Override PartName=\"/xl/styles.xml\" ContentType=\"" + type + "styles+xml\"/>"
-              : "";
-      add(
-          zip,
-          "[Content_Types].xml",
-          "<Types xmlns=\""
-              + PACKAGE
-              + "content-types\"><Override PartName=\"/xl/workbook.xml\" ContentType=\""
-              + type
-              + "sheet.main+xml\"/>"
-              + styleType
-              + "</Types>");
-      add(
-          zip,
-          "xl/workbook.xml",
-          "<workbook xmlns=\""
-              + MAIN
-              + "\" xmlns:r=\""
-              + OFFICE
-              + "\">"
-              + properties
-              + "<sheets><sheet name=\"Orders\" sheetId=\"1\" r:id=\"rId1\"/></sheets></workbook>");
-      add(
-          zip,
-          "xl/_rels/workbook.xml.rels",
-          "<Relationships xmlns=\""
-              + PACKAGE
-              + "relationships\"><Relationship Id=\"rId1\" Type=\""
-              + OFFICE
-              + "/worksheet\" Target=\"worksheets/sheet1.xml\"/></Relationships>");
+      add(zip, "[Content_Types].xml", TYPES.formatted(PACKAGE, styles ? STYLES : ""));
+      add(zip, "xl/workbook.xml", BOOK.formatted(MAIN, OFFICE, properties));
+      add(zip, "xl/_rels/workbook.xml.rels", RELATIONS.formatted(PACKAGE, OFFICE));
       if (styles) {
         add(zip, "xl/styles.xml", FORMATS);
       }
-      add(
-          zip,
-          "xl/worksheets/sheet1.xml",
-          "<worksheet xmlns=\"" + MAIN + "\"><sheetData>" + rows + "</sheetData></worksheet>");
+      add(zip, "xl/worksheets/sheet1.xml", SHEET.formatted(MAIN, rows));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

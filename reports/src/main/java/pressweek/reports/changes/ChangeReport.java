@@ -16,7 +16,10 @@ import pressweek.reports.hours.Span;
 import pressweek.reports.schedule.Kinds;
 import pressweek.reports.schedule.PlanBook;
 
-/** What the setters do: a row a change that exchanges something or clears for food, and a row a dismount, in order of time. */
+/**
+ * What the setters do: a row a change that exchanges something or clears for food, and a row a
+ * dismount, in order of time.
+ */
 public final class ChangeReport {
   private static final Setup NOTHING = new Setup("", "", "", "");
 
@@ -28,8 +31,7 @@ public final class ChangeReport {
         book.plan().runs().stream()
             .filter(r -> !r.change().kinds().isEmpty())
             .map(r -> ofRun(book, r));
-    Stream<ChangeRow> dismounts =
-        book.plan().dismounts().stream().map(d -> ofDismount(book, d));
+    Stream<ChangeRow> dismounts = book.plan().dismounts().stream().map(d -> ofDismount(book, d));
     return Stream.concat(changes, dismounts)
         .sorted(Comparator.comparing((ChangeRow r) -> r.span().fromMin()))
         .toList();

@@ -14,7 +14,8 @@ import pressweek.reports.hours.Span;
  * @param span from its start to its end
  * @param minutes working minutes
  * @param shift the setters' shift in which it starts; empty when none is under way
- * @param kinds what is exchanged, in words; {@code dismount} for a mold that is taken off for another press
+ * @param kinds what is exchanged, in words; {@code dismount} for a mold that is taken off for
+ *     another press
  * @param setups how the press is set up before and after
  * @param purgeG resin purged, grams
  * @param run run that it is for; empty for a dismount

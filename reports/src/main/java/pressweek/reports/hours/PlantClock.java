@@ -61,7 +61,10 @@ public record PlantClock(ZoneId zone, int startMin) {
     return day(minute) + " " + time(minute);
   }
 
-  /** Day of the week and time, {@code Tue 14:00}, on the first seven days of the plan; else like {@link #moment}. */
+  /**
+   * Day of the week and time, {@code Tue 14:00}, on the first seven days of the plan; else like
+   * {@link #moment}.
+   */
   public String brief(int minute) {
     LocalDate first = at(startMin).toLocalDate();
     LocalDate date = at(minute).toLocalDate();
@@ -75,7 +78,10 @@ public record PlantClock(ZoneId zone, int startMin) {
     return moment(fromMin) + "\u2013" + (sameDay ? time(toMin) : moment(toMin));
   }
 
-  /** A date without its year: {@code Tue 1 Dec}. English, as all of the program, whatever the machine's locale. */
+  /**
+   * A date without its year: {@code Tue 1 Dec}. English, as all of the program, whatever the
+   * machine's locale.
+   */
   public static String dayName(LocalDate date) {
     String month = capital(date.getMonth().name());
     return weekday(date) + " " + date.getDayOfMonth() + " " + month;

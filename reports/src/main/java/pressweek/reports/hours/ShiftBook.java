@@ -62,7 +62,10 @@ public final class ShiftBook {
     return known.map(c -> c.shifts().contains(shift)).orElse(true);
   }
 
-  /** The shift under way at the minute that passes the first of the tests, else the second, and so on. */
+  /**
+   * The shift under way at the minute that passes the first of the tests, else the second, and so
+   * on.
+   */
   public Optional<ShiftSpan> at(int minute, List<Predicate<ShiftSpan>> tests) {
     List<ShiftSpan> underWay = spans.stream().filter(s -> s.span().contains(minute)).toList();
     return tests.stream().flatMap(t -> underWay.stream().filter(t)).findFirst();
@@ -91,7 +94,9 @@ public final class ShiftBook {
   private static ShiftSpan onDay(Shift shift, LocalDate day, ZoneId zone) {
     LocalDate end = shift.to().isAfter(shift.from()) ? day : day.plusDays(1);
     return new ShiftSpan(
-        shift.name(), day, new Span(minute(day, shift.from(), zone), minute(end, shift.to(), zone)));
+        shift.name(),
+        day,
+        new Span(minute(day, shift.from(), zone), minute(end, shift.to(), zone)));
   }
 
   /** A local time that a clock change skips counts as the first instant after the gap. */

@@ -7,7 +7,10 @@ import java.util.HexFormat;
 public final class Anchor {
   private Anchor() {}
 
-  /** The place of a run's row in the schedule; ids with unusual characters are written in hexadecimal. */
+  /**
+   * The place of a run's row in the schedule; ids with unusual characters are written in
+   * hexadecimal.
+   */
   public static String run(String id) {
     return "run-" + (id.matches("[A-Za-z0-9_.-]+") ? id : hex(id));
   }

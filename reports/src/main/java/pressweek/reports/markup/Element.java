@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * An element of a page (HTML) or a picture (SVG). Text and attribute values are escaped here, so that no other place has to remember
- * it; names of elements and attributes are the program's own. What comes out is well-formed XML, too.
+ * An element of a page (HTML) or a picture (SVG). Text and attribute values are escaped here, so
+ * that no other place has to remember it; names of elements and attributes are the program's own.
+ * What comes out is well-formed XML, too.
  */
 public final class Element {
   private static final Set<String> VOID = Set.of("br", "col", "hr", "meta");

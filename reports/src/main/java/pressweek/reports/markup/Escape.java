@@ -23,7 +23,10 @@ final class Escape {
     }
   }
 
-  /** The characters of XML 1.0 (section 2.2), less the control characters that HTML does not want either. */
+  /**
+   * The characters of XML 1.0 (section 2.2), less the control characters that HTML does not want
+   * either.
+   */
   private static boolean allowed(int c) {
     boolean control = c < 0x20 && c != '\t' && c != '\n' && c != '\r' || c >= 0x7F && c <= 0x9F;
     boolean surrogate = c >= 0xD800 && c <= 0xDFFF;

@@ -17,7 +17,10 @@ final class LookAlikes {
         .forEach(d -> threads.put(d, d.isBlank() ? Optional.empty() : ThreadSize.read(d)));
   }
 
-  /** What to mind about a thread beside the others: which it looks like, or that it could not be compared. */
+  /**
+   * What to mind about a thread beside the others: which it looks like, or that it could not be
+   * compared.
+   */
   List<String> cautions(String designation) {
     if (designation.isBlank() || threads.size() < 2) {
       return List.of();
@@ -33,7 +36,6 @@ final class LookAlikes {
             .toList();
     return others.isEmpty()
         ? List.of()
-        : List.of(
-            "looks like " + String.join(" and ", others) + ": check with the thread gauge");
+        : List.of("looks like " + String.join(" and ", others) + ": check with the thread gauge");
   }
 }

@@ -16,7 +16,10 @@ import pressweek.reports.hours.ShiftSpan;
 import pressweek.reports.schedule.Cautions;
 import pressweek.reports.schedule.PlanBook;
 
-/** What the material handlers bring: a row a pull, by shift, then by press in the plant's order, then by need-by time. */
+/**
+ * What the material handlers bring: a row a pull, by shift, then by press in the plant's order,
+ * then by need-by time.
+ */
 public final class PullReport {
   private final PlanBook book;
   private final Map<String, Press> presses;
@@ -25,7 +28,8 @@ public final class PullReport {
   private PullReport(PlanBook book) {
     this.book = book;
     this.presses =
-        book.presses().stream().collect(Collectors.toMap(Press::id, p -> p, (first, next) -> first));
+        book.presses().stream()
+            .collect(Collectors.toMap(Press::id, p -> p, (first, next) -> first));
     this.pressOrder = book.presses().stream().map(Press::id).toList();
   }
 
@@ -36,7 +40,10 @@ public final class PullReport {
     return List.copyOf(rows);
   }
 
-  /** The rows by the shift in which they must be brought, in order of time; pulls without a shift come first. */
+  /**
+   * The rows by the shift in which they must be brought, in order of time; pulls without a shift
+   * come first.
+   */
   public static Map<Optional<ShiftSpan>, List<PullRow>> byShift(PlanBook book) {
     return new PullReport(book).grouped();
   }
@@ -90,8 +97,9 @@ public final class PullReport {
   }
 
   /**
-   * The shift under way when the pull is needed, that of the press before any other. Between shifts it is the one before, since the
-   * inserts must be there by then; before the first shift of the plan it is that one.
+   * The shift under way when the pull is needed, that of the press before any other. Between shifts
+   * it is the one before, since the inserts must be there by then; before the first shift of the
+   * plan it is that one.
    */
   private Optional<ShiftSpan> shift(Pull pull) {
     ShiftBook shifts = book.shifts();

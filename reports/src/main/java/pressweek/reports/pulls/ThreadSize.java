@@ -8,20 +8,27 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * What a thread designation says of a thread: its basic major diameter and its pitch. Metric designations by ISO 261 ({@code M8x1.25};
- * {@code M8} alone is the coarse pitch of ISO 262), inch designations by ASME B1.1 ({@code 5/16-18 UNC}, {@code #10-24 UNC}).
+ * What a thread designation says of a thread: its basic major diameter and its pitch. Metric
+ * designations by ISO 261 ({@code M8x1.25}; {@code M8} alone is the coarse pitch of ISO 262), inch
+ * designations by ASME B1.1 ({@code 5/16-18 UNC}, {@code #10-24 UNC}).
  *
  * @param majorMm basic major diameter, mm
  * @param pitchMm pitch, mm; empty when the designation does not say
  * @param pitchWritten true when the pitch stands in the designation in mm
  */
 public record ThreadSize(double majorMm, OptionalDouble pitchMm, boolean pitchWritten) {
-  /** Two threads whose major diameters differ by no more than this share of the larger are easily taken for each other. */
+  /**
+   * Two threads whose major diameters differ by no more than this share of the larger are easily
+   * taken for each other.
+   */
   private static final double LOOK_ALIKE = 0.06;
 
   private static final double INCH_MM = 25.4;
 
-  /** A whole number of this many threads an inch or more belongs to a numbered size, written without its #. */
+  /**
+   * A whole number of this many threads an inch or more belongs to a numbered size, written without
+   * its #.
+   */
   private static final double NUMBERED_TPI = 24;
 
   private static final Pattern METRIC =
@@ -118,7 +125,10 @@ public record ThreadSize(double majorMm, OptionalDouble pitchMm, boolean pitchWr
     return majorMm == other.majorMm && pitchMm.equals(other.pitchMm);
   }
 
-  /** The designation with its pitch in mm: {@code 5/16-18 UNC (pitch 1.411 mm)}. One that says it already, or is not read, stays as it is. */
+  /**
+   * The designation with its pitch in mm: {@code 5/16-18 UNC (pitch 1.411 mm)}. One that says it
+   * already, or is not read, stays as it is.
+   */
   public static String inFull(String designation) {
     Optional<ThreadSize> size = read(designation);
     if (size.isEmpty() || size.get().pitchWritten || size.get().pitchMm.isEmpty()) {

@@ -11,8 +11,9 @@ import pressweek.data.problem.Orientation;
 import pressweek.data.problem.Resin;
 
 /**
- * Where the week's work can hurt someone: a line each, and who rules. Clamp and lockout by OSHA 29 CFR 1910.147; hot melt, purge and the
- * neighbours that must not meet by the resin makers' sheets; hexavalent chromium by OSHA 29 CFR 1910.1026.
+ * Where the week's work can hurt someone: a line each, and who rules. Clamp and lockout by OSHA 29
+ * CFR 1910.147; hot melt, purge and the neighbours that must not meet by the resin makers' sheets;
+ * hexavalent chromium by OSHA 29 CFR 1910.1026.
  */
 public final class Cautions {
   private Cautions() {}

@@ -8,7 +8,10 @@ import pressweek.data.plan.Reference;
 public final class Comparison {
   private Comparison() {}
 
-  /** How the plan's avoidable cost stands to that of a simple way: {@code 18 % below earliest-due-date order}. */
+  /**
+   * How the plan's avoidable cost stands to that of a simple way: {@code 18 % below
+   * earliest-due-date order}.
+   */
   public static String words(Plan plan, Reference reference) {
     long own = plan.figures().avoidableCost();
     long other = reference.avoidableCost();
@@ -29,7 +32,10 @@ public final class Comparison {
         : String.format(Locale.ROOT, "%,d %%", Math.round(percent));
   }
 
-  /** Lines of the plan that are late or found no place, as {@link Reference#lateLines()} counts them. */
+  /**
+   * Lines of the plan that are late or found no place, as {@link Reference#lateLines()} counts
+   * them.
+   */
   public static int lateOrLeftOut(Plan plan) {
     return plan.figures().lateLines() + plan.unplacedCharges().size();
   }

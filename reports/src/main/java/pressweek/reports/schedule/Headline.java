@@ -25,8 +25,9 @@ public final class Headline {
   }
 
   /**
-   * Avoidable cost of the plan and how it stands to simple ways of planning. Without rates no money is named, and the comparison says
-   * that it goes by the default weights. Empty when there is nothing to say.
+   * Avoidable cost of the plan and how it stands to simple ways of planning. Without rates no money
+   * is named, and the comparison says that it goes by the default weights. Empty when there is
+   * nothing to say.
    */
   public static List<String> cost(Plan plan) {
     Rates rates = plan.problem().plant().rates();

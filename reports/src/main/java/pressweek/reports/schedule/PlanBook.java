@@ -110,7 +110,10 @@ public final class PlanBook {
     return Optional.ofNullable(runs.get(id));
   }
 
-  /** How the run is made: the job's option with its press and mold; empty when there is none, which no valid plan has. */
+  /**
+   * How the run is made: the job's option with its press and mold; empty when there is none, which
+   * no valid plan has.
+   */
   public Optional<Option> option(Run run) {
     return job(run).options().stream()
         .filter(o -> o.press().equals(run.press()) && o.mold().equals(run.mold()))
@@ -149,8 +152,7 @@ public final class PlanBook {
 
   /** When a press works: its shifts less its downtime, breaks counted as work. */
   public List<Span> working(Press press) {
-    List<Span> open =
-        shifts.ofCalendar(press.calendar()).stream().map(ShiftSpan::span).toList();
+    List<Span> open = shifts.ofCalendar(press.calendar()).stream().map(ShiftSpan::span).toList();
     return Span.without(open, downtime(press).stream().map(PlanBook::span).toList());
   }
 

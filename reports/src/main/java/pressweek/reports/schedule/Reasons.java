@@ -21,13 +21,19 @@ public final class Reasons {
 
   private Reasons() {}
 
-  /** What the run waited for, each with its minutes, in order of time: {@code no setter free 45 min}. */
+  /**
+   * What the run waited for, each with its minutes, in order of time: {@code no setter free 45
+   * min}.
+   */
   public static List<String> waits(Run run) {
     Map<String, Integer> minutes = minutes(run.waits());
     return minutes.entrySet().stream().map(e -> e.getKey() + " " + e.getValue() + " min").toList();
   }
 
-  /** What the run waited for, for a person: {@code no setter free for 1 h 10 min}; without what the schedule shows anyway. */
+  /**
+   * What the run waited for, for a person: {@code no setter free for 1 h 10 min}; without what the
+   * schedule shows anyway.
+   */
   public static List<String> remarks(Run run) {
     Map<String, Integer> minutes = minutes(run.waits().stream().filter(w -> !isShown(w)).toList());
     return minutes.entrySet().stream()
@@ -46,7 +52,10 @@ public final class Reasons {
     return minutes;
   }
 
-  /** Why the order of a late run is late: what it waited for and until when, how long it takes, and what it is charged. */
+  /**
+   * Why the order of a late run is late: what it waited for and until when, how long it takes, and
+   * what it is charged.
+   */
   public static List<String> late(PlanBook book, Run run) {
     List<String> reasons = new ArrayList<>();
     Job job = book.job(run);

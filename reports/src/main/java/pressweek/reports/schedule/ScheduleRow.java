@@ -9,7 +9,8 @@ import pressweek.data.problem.Job;
  *
  * @param run the run
  * @param job what it makes
- * @param shots shots with those for scrap and, after a change that exchanges something, for start-up
+ * @param shots shots with those for scrap and, after a change that exchanges something, for
+ *     start-up
  * @param inserts insert parts that it takes
  * @param stay whether it stays where it is
  * @param lateMin minutes late; 0 when on time

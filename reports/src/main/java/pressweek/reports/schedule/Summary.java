@@ -35,7 +35,8 @@ public final class Summary {
    * The summary of a plan.
    *
    * @param plan the plan
-   * @param findings hard rules that an audit found broken, in words; they come first, and nothing is praised then
+   * @param findings hard rules that an audit found broken, in words; they come first, and nothing
+   *     is praised then
    * @param files what was written, as the reader may open it
    */
   public static String text(Plan plan, List<String> findings, List<String> files) {
@@ -148,7 +149,13 @@ public final class Summary {
     out.heading("Beside simple ways of planning");
     boolean money = plan.problem().plant().rates().shown();
     row("", "late or out", "change time", money ? "avoidable cost" : "");
-    row("this plan", new Reference("", plan.figures().avoidableCost(), Comparison.lateOrLeftOut(plan), plan.figures().changeMin()));
+    row(
+        "this plan",
+        new Reference(
+            "",
+            plan.figures().avoidableCost(),
+            Comparison.lateOrLeftOut(plan),
+            plan.figures().changeMin()));
     ways.forEach(w -> row(w.name(), w));
   }
 

@@ -1,6 +1,9 @@
 package pressweek.reports.schedule;
 
-/** Text in lines of limited width, broken at spaces; characters that could steer a terminal are replaced. */
+/**
+ * Text in lines of limited width, broken at spaces; characters that could steer a terminal are
+ * replaced.
+ */
 final class TextLines {
   private final int width;
   private final StringBuilder out = new StringBuilder();

@@ -85,7 +85,8 @@ final class AxisPicture {
       double left = axis.x(from) - band.x();
       double room = axis.x(to) - band.x() - left - 6;
       String name = clock.day(from);
-      String words = fits(name, room) ? name : fits(name.substring(0, 3), room) ? name.substring(0, 3) : "";
+      String words =
+          fits(name, room) ? name : fits(name.substring(0, 3), room) ? name.substring(0, 3) : "";
       if (from > axis.extent().fromMin()) {
         group.add(line("day", left, 0, bottom));
       }

@@ -9,7 +9,10 @@ import pressweek.reports.hours.Minutes;
 import pressweek.reports.hours.Span;
 import pressweek.reports.markup.Element;
 
-/** Late orders of a strip: a flag where the order was due and a line from it to where it is ready, above the bars. */
+/**
+ * Late orders of a strip: a flag where the order was due and a line from it to where it is ready,
+ * above the bars.
+ */
 final class DueFlags {
   private static final double LINE_Y = 12.5;
 
@@ -51,7 +54,11 @@ final class DueFlags {
     double to = strip.x(span.toMin());
     String late = job.id() + " " + Minutes.words(strip.book().lateMin(run)) + " late";
     String sentence =
-        late + ": due " + strip.book().clock().moment(due(run)) + ", ready " + strip.book().clock().moment(run.readyMin());
+        late
+            + ": due "
+            + strip.book().clock().moment(due(run))
+            + ", ready "
+            + strip.book().clock().moment(run.readyMin());
     Element group = Element.of("g", "due").add(Strip.title(sentence));
     group.add(Element.of("path", "late").attr("d", path("M%.1f %.1fH%.1f", from, LINE_Y, to)));
     group.add(Element.of("path", "late").attr("d", path("M%.1f %.1fv6", to, LINE_Y - 4)));

@@ -12,7 +12,10 @@ import pressweek.reports.hours.Span;
 import pressweek.reports.markup.Element;
 import pressweek.reports.schedule.Kinds;
 
-/** What stands between the bars of a strip: changes and dismounts as gaps with their minutes, waits as thin lines. */
+/**
+ * What stands between the bars of a strip: changes and dismounts as gaps with their minutes, waits
+ * as thin lines.
+ */
 final class GapMarks {
   private static final double INSET = 3;
   private static final double TURNED_ROOM = 10;
@@ -33,7 +36,8 @@ final class GapMarks {
             + ", "
             + strip.book().clock().span(change.startMin(), change.endMin());
     Span span = new Span(change.startMin(), change.endMin());
-    return gap(strip, span, Patterns.CHANGE, Integer.toString(change.minutes())).add(Strip.title(sentence));
+    return gap(strip, span, Patterns.CHANGE, Integer.toString(change.minutes()))
+        .add(Strip.title(sentence));
   }
 
   /** A mold taken off for another press. */
@@ -84,12 +88,7 @@ final class GapMarks {
     double to = strip.x(wait.toMin());
     String lines =
         String.format(
-            Locale.ROOT,
-            "M%.1f %.1fv8M%.1f %.1fv8",
-            from,
-            Strip.BAR_Y + 11,
-            to,
-            Strip.BAR_Y + 11);
+            Locale.ROOT, "M%.1f %.1fv8M%.1f %.1fv8", from, Strip.BAR_Y + 11, to, Strip.BAR_Y + 11);
     String row = String.format(Locale.ROOT, "M%.1f %.1fH%.1f", from, Strip.BAR_Y + 15, to);
     String what = wait.what().isEmpty() ? "" : " (" + wait.what() + ")";
     String sentence =

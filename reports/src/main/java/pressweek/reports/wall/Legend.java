@@ -15,8 +15,18 @@ final class Legend {
     add(list, bar("#c9d3d6").add(mark("M9 9a2.6 2.6 0 1 1 .1 0zm0 0v5")), "promised to the floor");
     add(list, hatch(Patterns.CHANGE), "change, with its minutes");
     add(list, hatch(Patterns.DISMOUNT), "mold taken off for another press");
-    add(list, Element.of("g", "wait").add(Element.of("path").attr("d", "M2 5v8M24 5v8")).add(Element.of("path", "dotted").attr("d", "M2 9H24")), "press waits");
-    add(list, Element.of("g").add(Element.of("path", "late").attr("d", "M3 15.5H24M24 11v6")).add(Element.of("path", "flag").attr("d", "M3 16v-13l7 3-7 3")), "late: flag where due, line to where ready");
+    add(
+        list,
+        Element.of("g", "wait")
+            .add(Element.of("path").attr("d", "M2 5v8M24 5v8"))
+            .add(Element.of("path", "dotted").attr("d", "M2 9H24")),
+        "press waits");
+    add(
+        list,
+        Element.of("g")
+            .add(Element.of("path", "late").attr("d", "M3 15.5H24M24 11v6"))
+            .add(Element.of("path", "flag").attr("d", "M3 16v-13l7 3-7 3")),
+        "late: flag where due, line to where ready");
     add(list, hatch(Patterns.AWAY), "press away");
     add(list, box("closed"), "press not working; nights and days when none works are drawn narrow");
     return list;

@@ -2,7 +2,10 @@ package pressweek.reports.wall;
 
 import pressweek.reports.markup.Element;
 
-/** The hatchings of the wall. Each differs from the others in its lines, so that it can be told in black and white. */
+/**
+ * The hatchings of the wall. Each differs from the others in its lines, so that it can be told in
+ * black and white.
+ */
 final class Patterns {
   static final String UNKNOWN = "hatch-unknown";
   static final String CHANGE = "hatch-change";

@@ -9,7 +9,9 @@ import pressweek.reports.markup.Anchor;
 import pressweek.reports.markup.Element;
 import pressweek.reports.schedule.Stay;
 
-/** A run as a bar in the colour of its parts; thin where it pauses because the press does not work. */
+/**
+ * A run as a bar in the colour of its parts; thin where it pauses because the press does not work.
+ */
 final class RunBar {
   private static final double THIN = 6;
   private static final double MARK = 10;
@@ -93,7 +95,10 @@ final class RunBar {
   /** Two chevrons for what is running, a pin for what is promised. */
   private static Element mark(Stay stay, double x, String cssClass, String ink) {
     double top = Strip.BAR_Y + 4;
-    String lines = stay == Stay.RUNNING ? "m0 0 3.5 4-3.5 4m4-8 3.5 4-3.5 4" : "m3 5a2.6 2.6 0 1 1 .1 0zm0 0v5";
+    String lines =
+        stay == Stay.RUNNING
+            ? "m0 0 3.5 4-3.5 4m4-8 3.5 4-3.5 4"
+            : "m3 5a2.6 2.6 0 1 1 .1 0zm0 0v5";
     String start = String.format(Locale.ROOT, "M%.1f %.1f", x, top);
     Element path = Element.of("path", ("mark " + cssClass).trim()).attr("d", start + lines);
     return ink.isEmpty() ? path : path.attr("stroke", ink);

@@ -8,11 +8,16 @@ import pressweek.reports.hours.Minutes;
 import pressweek.reports.schedule.PlanBook;
 import pressweek.reports.schedule.Stay;
 
-/** A run in one sentence, for who hears the wall rather than sees it, and for who rests on a bar. */
+/**
+ * A run in one sentence, for who hears the wall rather than sees it, and for who rests on a bar.
+ */
 final class Sentence {
   private Sentence() {}
 
-  /** {@code V1, order 4711/1: 500 pieces of LV90/M8, PP signal red, Tue 1 Dec 06:00–09:30, run R017, promised, 2 h late}. */
+  /**
+   * {@code V1, order 4711/1: 500 pieces of LV90/M8, PP signal red, Tue 1 Dec 06:00–09:30, run R017,
+   * promised, 2 h late}.
+   */
   static String of(PlanBook book, Run run) {
     Job job = book.job(run);
     Stay stay = book.stay(run);

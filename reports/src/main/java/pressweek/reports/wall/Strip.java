@@ -50,7 +50,8 @@ record Strip(PlanBook book, Press press, List<Span> working, TimeAxis axis, Band
   Room widest(List<Span> pieces) {
     Room widest = new Room(0, 0);
     for (Span piece : pieces) {
-      Room room = new Room(Math.max(0, x(piece.fromMin())), Math.min(band.width(), x(piece.toMin())));
+      Room room =
+          new Room(Math.max(0, x(piece.fromMin())), Math.min(band.width(), x(piece.toMin())));
       widest = room.width() > widest.width() ? room : widest;
     }
     return widest;

@@ -8,7 +8,9 @@ import pressweek.reports.markup.Element;
 import pressweek.reports.schedule.PlanBook;
 import pressweek.reports.schedule.Reasons;
 
-/** The two layers of a strip: the ground (when the press works, when it is away) and what it does. */
+/**
+ * The two layers of a strip: the ground (when the press works, when it is away) and what it does.
+ */
 final class StripPicture {
   private StripPicture() {}
 

@@ -45,7 +45,10 @@ public record Swatch(String fill, String ink) {
     return (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
   }
 
-  /** Relative luminance of {@code RRGGBB} by WCAG 2.1 (sRGB of IEC 61966-2-1, coefficients of ITU-R BT.709). */
+  /**
+   * Relative luminance of {@code RRGGBB} by WCAG 2.1 (sRGB of IEC 61966-2-1, coefficients of ITU-R
+   * BT.709).
+   */
   static double luminance(String srgb) {
     return 0.2126 * linear(srgb, 0) + 0.7152 * linear(srgb, 2) + 0.0722 * linear(srgb, 4);
   }

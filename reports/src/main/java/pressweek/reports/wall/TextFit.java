@@ -1,6 +1,9 @@
 package pressweek.reports.wall;
 
-/** How much room a text takes, estimated on the safe side, since the reader's font is not known here. */
+/**
+ * How much room a text takes, estimated on the safe side, since the reader's font is not known
+ * here.
+ */
 final class TextFit {
   /** Widths in ems of the widest common screen fonts, rounded up. */
   private static final double DIGIT = 0.62;
@@ -32,7 +35,10 @@ final class TextFit {
     return Character.isUpperCase(c) ? CAPITAL : SMALL;
   }
 
-  /** The text if it fits, else as much of it as fits with an ellipsis, else nothing when too little would be left to tell anything. */
+  /**
+   * The text if it fits, else as much of it as fits with an ellipsis, else nothing when too little
+   * would be left to tell anything.
+   */
   static String fit(String text, double size, double room) {
     if (width(text, size) <= room) {
       return text;

@@ -6,9 +6,15 @@ import java.util.List;
 import pressweek.reports.hours.PlantClock;
 import pressweek.reports.hours.Span;
 
-/** Where a minute stands on the wall, in pixels from the left. Time in which no press works is drawn narrow. */
+/**
+ * Where a minute stands on the wall, in pixels from the left. Time in which no press works is drawn
+ * narrow.
+ */
 final class TimeAxis {
-  /** Width that a week should have, so that it fits a screen of 1280 pixels and a sheet of paper beside the labels. */
+  /**
+   * Width that a week should have, so that it fits a screen of 1280 pixels and a sheet of paper
+   * beside the labels.
+   */
   static final double TARGET = 1_120;
 
   private static final double MIN_PER_HOUR = 12;
@@ -23,10 +29,15 @@ final class TimeAxis {
     this.pieces = List.copyOf(pieces);
   }
 
-  /** A stretch with one scale: its span, where it begins, how wide it is, and whether it is drawn narrow. */
+  /**
+   * A stretch with one scale: its span, where it begins, how wide it is, and whether it is drawn
+   * narrow.
+   */
   record Piece(Span span, double x, double width, boolean squeezed) {}
 
-  /** A part of the axis that is one picture: its span, where it begins on the axis, how wide it is. */
+  /**
+   * A part of the axis that is one picture: its span, where it begins on the axis, how wide it is.
+   */
   record Band(Span span, double x, double width) {}
 
   /** The axis for a stretch of time in which presses work at the given spans. */
@@ -65,8 +76,7 @@ final class TimeAxis {
 
   /** From the first minute to the last. */
   Span extent() {
-    return new Span(
-        pieces.get(0).span().fromMin(), pieces.get(pieces.size() - 1).span().toMin());
+    return new Span(pieces.get(0).span().fromMin(), pieces.get(pieces.size() - 1).span().toMin());
   }
 
   /** Where a minute stands; before the first and after the last it is at the edge. */
@@ -91,7 +101,10 @@ final class TimeAxis {
     return x(extent().toMin());
   }
 
-  /** The axis cut at midnights into pictures that are no wider than the target, as far as a day allows it. */
+  /**
+   * The axis cut at midnights into pictures that are no wider than the target, as far as a day
+   * allows it.
+   */
   List<Band> bands(PlantClock clock) {
     List<Band> bands = new ArrayList<>();
     int from = extent().fromMin();
@@ -115,7 +128,8 @@ final class TimeAxis {
   private List<Integer> cuts(PlantClock clock) {
     List<Integer> cuts = new ArrayList<>();
     Span extent = extent();
-    ZonedDateTime day = clock.at(extent.fromMin()).toLocalDate().plusDays(1).atStartOfDay(clock.zone());
+    ZonedDateTime day =
+        clock.at(extent.fromMin()).toLocalDate().plusDays(1).atStartOfDay(clock.zone());
     while (PlantClock.minute(day) < extent.toMin()) {
       cuts.add(PlantClock.minute(day));
       day = day.toLocalDate().plusDays(1).atStartOfDay(clock.zone());

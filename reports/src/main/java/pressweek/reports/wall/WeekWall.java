@@ -12,9 +12,10 @@ import pressweek.reports.schedule.PlanBook;
 import pressweek.reports.wall.TimeAxis.Band;
 
 /**
- * The week wall: one strip a press by time. Runs are bars in the colour of their parts, a change is a gap with its minutes, what a press
- * waits for is a thin line, a late order has a flag where it was due. Presses are drawn in rows of at most fifteen and days in bands that fit a
- * sheet: on a screen the bands stand side by side, on paper below each other, each with its labels.
+ * The week wall: one strip a press by time. Runs are bars in the colour of their parts, a change is
+ * a gap with its minutes, what a press waits for is a thin line, a late order has a flag where it
+ * was due. Presses are drawn in rows of at most fifteen and days in bands that fit a sheet: on a
+ * screen the bands stand side by side, on paper below each other, each with its labels.
  */
 public final class WeekWall {
   private static final int STRIPS_A_SHEET = 15;
@@ -57,8 +58,7 @@ public final class WeekWall {
     int rows = (presses.size() + STRIPS_A_SHEET - 1) / STRIPS_A_SHEET;
     List<List<Press>> sheets = new ArrayList<>();
     for (int i = 0; i < rows; i++) {
-      sheets.add(
-          presses.subList(i * presses.size() / rows, (i + 1) * presses.size() / rows));
+      sheets.add(presses.subList(i * presses.size() / rows, (i + 1) * presses.size() / rows));
     }
     return List.copyOf(sheets);
   }
@@ -91,7 +91,9 @@ public final class WeekWall {
     }
     rules.add(rule(bottom - 0.5, band.width()));
     String days =
-        book.clock().day(band.span().fromMin()) + " to " + book.clock().day(band.span().toMin() - 1);
+        book.clock().day(band.span().fromMin())
+            + " to "
+            + book.clock().day(band.span().toMin() - 1);
     return svg("strips", band.width(), bottom)
         .attr("role", "group")
         .attr("aria-label", days)
@@ -102,7 +104,8 @@ public final class WeekWall {
   }
 
   private static Element rule(double y, double width) {
-    return Element.of("path", "rule").attr("d", String.format(Locale.ROOT, "M0 %.1fH%.1f", y, width));
+    return Element.of("path", "rule")
+        .attr("d", String.format(Locale.ROOT, "M0 %.1fH%.1f", y, width));
   }
 
   private Element labels(List<Press> presses) {

@@ -59,14 +59,11 @@ final class ChangeSheet {
   }
 
   private List<String> times(ChangeRow row) {
-    return List.of(
-        clock.brief(row.span().fromMin()) + " \u2013", clock.brief(row.span().toMin()));
+    return List.of(clock.brief(row.span().fromMin()) + " \u2013", clock.brief(row.span().toMin()));
   }
 
   private Element material(String changed, Setup setup) {
-    return changed.isEmpty()
-        ? Element.of("td")
-        : Material.of(book, setup.resin(), setup.colour());
+    return changed.isEmpty() ? Element.of("td") : Material.of(book, setup.resin(), setup.colour());
   }
 
   private String line(ChangeRow row) {

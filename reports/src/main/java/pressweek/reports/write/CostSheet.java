@@ -60,8 +60,7 @@ final class CostSheet {
         .caption("What the avoidable cost is made of")
         .text("charged for", Rule::sentence)
         .figure(
-            rates.currency(),
-            r -> Money.figure(plan.figures().costByRule().getOrDefault(r, 0L)))
+            rates.currency(), r -> Money.figure(plan.figures().costByRule().getOrDefault(r, 0L)))
         .rows(rules)
         .element();
   }

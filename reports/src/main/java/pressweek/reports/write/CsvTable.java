@@ -9,8 +9,9 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /**
- * A table as CSV by RFC 4180: commas, CRLF, a header row. Lists within a cell are separated by {@code |}. Text that a spreadsheet would
- * take for a formula is made harmless by {@link FormulaGuard}; numbers and times stay as they are.
+ * A table as CSV by RFC 4180: commas, CRLF, a header row. Lists within a cell are separated by
+ * {@code |}. Text that a spreadsheet would take for a formula is made harmless by {@link
+ * FormulaGuard}; numbers and times stay as they are.
  *
  * @param <R> what a row is made from
  */

@@ -6,7 +6,10 @@ import pressweek.reports.markup.Element;
 import pressweek.reports.schedule.PlanBook;
 import pressweek.reports.wall.Swatch;
 
-/** Resin and colour on a page: a square of the colour, the symbols and, below them, the colour's name. */
+/**
+ * Resin and colour on a page: a square of the colour, the symbols and, below them, the colour's
+ * name.
+ */
 final class Material {
   private Material() {}
 

@@ -9,7 +9,9 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import pressweek.reports.markup.Element;
 
-/** The style and the script of a page, and the policy that lets these two through and nothing else. */
+/**
+ * The style and the script of a page, and the policy that lets these two through and nothing else.
+ */
 final class PageStyle {
   private static final String STYLE = resource("page.css");
   private static final String SCRIPT = resource("page.js");
@@ -24,7 +26,10 @@ final class PageStyle {
     return Element.verbatim("script", SCRIPT);
   }
 
-  /** Content-Security-Policy: nothing is fetched, and only this style and this script count, by their SHA-256. */
+  /**
+   * Content-Security-Policy: nothing is fetched, and only this style and this script count, by
+   * their SHA-256.
+   */
   static String policy() {
     return "default-src 'none'; style-src '"
         + hash(STYLE)

@@ -6,7 +6,8 @@ import java.util.function.Function;
 import pressweek.reports.markup.Element;
 
 /**
- * A table of a page. Each cell bears the heading of its column, too, for narrow screens, where a row is shown as a list of cells.
+ * A table of a page. Each cell bears the heading of its column, too, for narrow screens, where a
+ * row is shown as a list of cells.
  *
  * @param <R> what a row is made from
  */

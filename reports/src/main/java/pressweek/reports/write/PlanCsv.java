@@ -21,7 +21,10 @@ import pressweek.reports.schedule.PlanBook;
 import pressweek.reports.schedule.ScheduleReport;
 import pressweek.reports.schedule.ScheduleRow;
 
-/** The lists of a plan as CSV files, UTF-8. Their columns are described in {@code docs/output-files.md}. */
+/**
+ * The lists of a plan as CSV files, UTF-8. Their columns are described in {@code
+ * docs/output-files.md}.
+ */
 public final class PlanCsv {
   private final PlanBook book;
   private final PlantClock clock;

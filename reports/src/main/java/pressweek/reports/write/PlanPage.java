@@ -11,8 +11,8 @@ import pressweek.reports.schedule.PlanBook;
 import pressweek.reports.wall.WeekWall;
 
 /**
- * A plan as one page that needs nothing else: no other file, no network, and no script to be read. Its policy (Content-Security-Policy)
- * lets only its own style and script through.
+ * A plan as one page that needs nothing else: no other file, no network, and no script to be read.
+ * Its policy (Content-Security-Policy) lets only its own style and script through.
  */
 public final class PlanPage {
   private PlanPage() {}
@@ -21,14 +21,16 @@ public final class PlanPage {
    * The page of a plan.
    *
    * @param plan the plan
-   * @param findings hard rules that an audit found broken, in words; empty for a plan that keeps them all
+   * @param findings hard rules that an audit found broken, in words; empty for a plan that keeps
+   *     them all
    */
   public static String html(Plan plan, List<String> findings) {
     PlanBook book = PlanBook.of(plan);
     Sheet sheet = new Sheet(book, findings);
     SummarySheet summary = new SummarySheet(book, findings);
     List<Element> cost = findings.isEmpty() ? new CostSheet(plan).content() : List.of();
-    Element nav = Element.of("nav").attr("aria-label", "On this page").add(link("late", "Late lines"));
+    Element nav =
+        Element.of("nav").attr("aria-label", "On this page").add(link("late", "Late lines"));
     Element main =
         Element.of("main").add(sheet.of("summary", summary.heading(), summary.content()));
     for (Part part : parts(book, cost)) {

@@ -25,8 +25,9 @@ final class PullSheet {
     if (!book.plan().problem().materials().stock().checked()) {
       parts.add(
           Element.of("p")
-              .text("Insert stock was not checked: bins and lots are not named, and it is not known"
-                  + " whether the inserts are in the house."));
+              .text(
+                  "Insert stock was not checked: bins and lots are not named, and it is not known"
+                      + " whether the inserts are in the house."));
     }
     Map<Optional<ShiftSpan>, List<PullRow>> shifts = PullReport.byShift(book);
     if (shifts.isEmpty()) {

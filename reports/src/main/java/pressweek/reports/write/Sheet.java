@@ -5,7 +5,10 @@ import pressweek.data.plan.Head;
 import pressweek.reports.markup.Element;
 import pressweek.reports.schedule.PlanBook;
 
-/** A part of the page that begins a new sheet of paper when printed; every sheet bears who the plan is. */
+/**
+ * A part of the page that begins a new sheet of paper when printed; every sheet bears who the plan
+ * is.
+ */
 final class Sheet {
   private final PlanBook book;
   private final List<String> findings;

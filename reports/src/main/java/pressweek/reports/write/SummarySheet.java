@@ -17,7 +17,9 @@ import pressweek.reports.schedule.Money;
 import pressweek.reports.schedule.PlanBook;
 import pressweek.reports.schedule.Reasons;
 
-/** The first sheet: who the plan is, what it amounts to, what was not checked, what is late and why. */
+/**
+ * The first sheet: who the plan is, what it amounts to, what was not checked, what is late and why.
+ */
 final class SummarySheet {
   private final PlanBook book;
   private final Plan plan;

@@ -34,8 +34,7 @@ final class SetterPool {
   }
 
   private static Spans spans(List<Piece> pieces) {
-    return new Spans(
-        pieces.stream().map(p -> new Spans.Span(p.from(), p.to(), p.to())).toList());
+    return new Spans(pieces.stream().map(p -> new Spans.Span(p.from(), p.to(), p.to())).toList());
   }
 
   private static List<List<Piece>> presence(Hours hours) {

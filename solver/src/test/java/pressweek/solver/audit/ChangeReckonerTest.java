@@ -55,12 +55,14 @@ class ChangeReckonerTest {
     "M1 - PA BK, M1 - PP BK, 50, 360",
     "M1 - XX BK, M1 - PA BK, 30, 360",
     "M1 - - BK, M1 - PA BK, 0, 0",
+    "M1 - PA BK, M1 - - BK, 0, 0",
     // colour: darker, lighter, unknown, barrel unknown; 1.5 x 120 g, 4 x 120 g
     "M1 - PP WH, M1 - PP BK, 20, 180",
     "M1 - PP BK, M1 - PP WH, 85, 480",
     "M1 - PP BK, M1 - PP RD, 63, 480",
     "M1 - PP GN, M1 - PP BK, 50, 480",
     "M1 - PP -, M1 - PP BK, 0, 0",
+    "M1 - PP BK, M1 - PP -, 0, 0",
     // both on the barrel: the larger minutes and the larger purge
     "M1 - PA WH, M1 - PP BK, 50, 360",
     "M1 - PP BK, M1 - PA WH, 85, 480",

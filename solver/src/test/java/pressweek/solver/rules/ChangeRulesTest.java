@@ -43,7 +43,8 @@ final class ChangeRulesTest {
     boolean clear = random.nextBoolean();
     rules.ask(press, from, mold, tooling, material, clear);
     Setup before =
-        setup(names, from.mold < 0 ? "" : names.molds().get(from.mold), from.tooling, from.material);
+        setup(
+            names, from.mold < 0 ? "" : names.molds().get(from.mold), from.tooling, from.material);
     Setup after = setup(names, names.molds().get(mold), tooling, material);
     Changeover.Step step = home.between("P" + press, before, after, clear, false);
     assertThat(rules.minutes).isEqualTo(step.minutes());

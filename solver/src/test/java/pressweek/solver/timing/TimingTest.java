@@ -70,8 +70,7 @@ final class TimingTest {
             });
     Run second = done.runs().get(1);
     assertThat(second.change().startMin()).isEqualTo(off + 24);
-    assertThat(second.waits())
-        .containsExactly(new Wait(Cause.MOLD, "M1", START, off + 24));
+    assertThat(second.waits()).containsExactly(new Wait(Cause.MOLD, "M1", START, off + 24));
   }
 
   @Test
@@ -121,7 +120,15 @@ final class TimingTest {
   void oneSetterDoesOneChangeAndHisShareOfOtherWork() {
     Problem problem =
         plant()
-            .shifts(new pressweek.data.problem.Shift("all", java.util.EnumSet.allOf(java.time.DayOfWeek.class), java.time.LocalTime.MIDNIGHT, java.time.LocalTime.MIDNIGHT, List.of(), 1, 4_000))
+            .shifts(
+                new pressweek.data.problem.Shift(
+                    "all",
+                    java.util.EnumSet.allOf(java.time.DayOfWeek.class),
+                    java.time.LocalTime.MIDNIGHT,
+                    java.time.LocalTime.MIDNIGHT,
+                    List.of(),
+                    1,
+                    4_000))
             .crew(new Crew(true, false, 80, false, 30))
             .job(work("1").on("P1", "M1", 100))
             .job(work("2").on("P2", "M2", 100))
@@ -149,7 +156,8 @@ final class TimingTest {
 
   @Test
   void insertsFromAReceiptHoldTheRunUntilTheyAreThere() {
-    Lot lot = new Lot("I1", "L1", "B1", 400, START - 100, OptionalInt.empty(), LotStatus.USABLE, "");
+    Lot lot =
+        new Lot("I1", "L1", "B1", 400, START - 100, OptionalInt.empty(), LotStatus.USABLE, "");
     int usable = START + 600;
     Problem problem =
         plant()
@@ -166,7 +174,8 @@ final class TimingTest {
 
   @Test
   void onePieceTooFewLeavesTheLineOut() {
-    Lot lot = new Lot("I1", "L1", "B1", 399, START - 100, OptionalInt.empty(), LotStatus.USABLE, "");
+    Lot lot =
+        new Lot("I1", "L1", "B1", 399, START - 100, OptionalInt.empty(), LotStatus.USABLE, "");
     Problem problem =
         plant()
             .stock(List.of(lot), List.of())
@@ -174,7 +183,9 @@ final class TimingTest {
             .build();
     Timetable done = carryOut(problem, new int[] {0}, new int[] {});
     assertThat(done.runs()).isEmpty();
-    assertThat(done.unplaced()).singleElement().satisfies(u -> assertThat(u.reason()).contains("I1"));
+    assertThat(done.unplaced())
+        .singleElement()
+        .satisfies(u -> assertThat(u.reason()).contains("I1"));
   }
 
   @Test
@@ -217,7 +228,14 @@ final class TimingTest {
     pressweek.data.problem.Resin pom = SmallPlant.resin("POM", 205);
     pressweek.data.problem.Resin never =
         new pressweek.data.problem.Resin(
-            pom.id(), pom.grade(), pom.densityGCm3(), pom.meltC(), pom.cavityKnCm2(), pom.pricePerKg(), pom.barrel(), List.of("ABS"));
+            pom.id(),
+            pom.grade(),
+            pom.densityGCm3(),
+            pom.meltC(),
+            pom.cavityKnCm2(),
+            pom.pricePerKg(),
+            pom.barrel(),
+            List.of("ABS"));
     Problem problem =
         plant()
             .resin(never)
