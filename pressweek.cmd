@@ -3,7 +3,6 @@ rem Starts Pressweek. Builds it first when there is no build yet; after a change
 rem app\target or run "mvn -DskipTests package".
 setlocal enableextensions disabledelayedexpansion
 set "home=%~dp0"
-set "lib=%home%app\target\lib"
 
 set "java=java"
 if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java.exe"
@@ -25,7 +24,8 @@ exit /b %ERRORLEVEL%
 
 :find_jar
 set "jar="
-for %%F in ("%lib%\pressweek-app-*.jar") do set "jar=%%~fF"
+if exist "%home%app\target\launch\lib\pressweek.jar" set "jar=%home%app\target\launch\lib\pressweek.jar"
+if exist "%home%app\target\lib\pressweek.jar" set "jar=%home%app\target\lib\pressweek.jar"
 exit /b 0
 
 :build

@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -51,9 +53,9 @@ class LauncherTest {
     script(
         tools.resolve("mvn"),
         "pwd",
-        "mkdir -p app/target/lib",
+        "mkdir -p app/target/launch/lib",
         "echo \"$@\" >app/target/asked",
-        ": >app/target/lib/pressweek-app-1.jar");
+        ": >app/target/launch/lib/pressweek.jar");
   }
 
   @Test
@@ -61,8 +63,7 @@ class LauncherTest {
     jar(LATE);
     Answer answer = run(launcher, "plan", "my folder", "", "*");
     assertThat(answer.out()).endsWith("<plan>\n<my folder>\n<>\n<*>\n");
-    assertThat(answer.out())
-        .contains("<" + home.toRealPath() + "/app/target/lib/pressweek-app-1.jar>");
+    assertThat(answer.out()).contains("<" + home.toRealPath() + "/app/target/lib/pressweek.jar>");
     assertThat(answer.err()).isEmpty();
     assertThat(answer.exit()).isEqualTo(7);
   }
@@ -91,6 +92,15 @@ class LauncherTest {
     jar(EARLY);
     Files.setLastModifiedTime(home.resolve("app/src/main"), LATE);
     assertThat(run(launcher).err()).startsWith("pressweek: building once");
+  }
+
+  @Test
+  void startsAlthoughASourceIsOfTheFuture() throws Exception {
+    Files.setLastModifiedTime(
+        home.resolve("app/src/main"), FileTime.from(Instant.now().plus(2, ChronoUnit.DAYS)));
+    Answer answer = run(launcher, "plan");
+    assertThat(answer.out()).contains("/app/target/launch/lib/pressweek.jar>", "<plan>");
+    assertThat(answer.exit()).isEqualTo(7);
   }
 
   @Test
@@ -136,7 +146,7 @@ class LauncherTest {
   /** A built jar of the given age in a house whose sources are of the early day. */
   private void jar(FileTime time) throws IOException {
     Path lib = Files.createDirectories(home.resolve("app/target/lib"));
-    Path jar = Files.createFile(lib.resolve("pressweek-app-1.jar"));
+    Path jar = Files.createFile(lib.resolve("pressweek.jar"));
     for (String source : List.of("pom.xml", "app/pom.xml", "app/src/main")) {
       Files.setLastModifiedTime(home.resolve(source), EARLY);
     }

@@ -12,18 +12,34 @@ import picocli.CommandLine.Spec;
     name = "pressweek",
     description = "Weekly planning for plants that mold plastic grips round metal inserts.",
     mixinStandardHelpOptions = true,
+    subcommands = {
+      PlanCommand.class,
+      CheckCommand.class,
+      DecodeCommand.class,
+      AuditCommand.class,
+      HeadingsCommand.class
+    },
     versionProvider = RootCommand.Version.class)
 public final class RootCommand implements Runnable {
-  private static final int BAD_INPUT = 2;
-  private static final int BUG = 3;
-
   @Spec private CommandSpec spec;
 
   /** Runs what the arguments ask for and returns the exit code of the process. */
   public static int run(String... args) {
+    return commandLine().execute(args);
+  }
+
+  /** The command with its subcommands and exit codes. */
+  static CommandLine commandLine() {
     CommandLine line = new CommandLine(new RootCommand());
-    line.getCommandSpec().exitCodeOnInvalidInput(BAD_INPUT).exitCodeOnExecutionException(BUG);
-    return line.execute(args);
+    exitCodes(line);
+    line.getSubcommands().values().forEach(RootCommand::exitCodes);
+    return line;
+  }
+
+  private static void exitCodes(CommandLine line) {
+    line.getCommandSpec()
+        .exitCodeOnInvalidInput(ExitCode.BAD_INPUT)
+        .exitCodeOnExecutionException(ExitCode.BUG);
   }
 
   @Override

@@ -10,7 +10,9 @@ public enum Cause {
   OPERATOR("no operator free"),
   INSERTS("inserts not in the house"),
   EARLIEST("not before its earliest start"),
-  PROMISED("held for a promised run");
+  PROMISED("held for a promised run"),
+  NEIGHBOUR("its resin must not follow what is in the barrel"),
+  HORIZON("no time left within the horizon");
 
   private final String words;
 

@@ -15,7 +15,13 @@ import pressweek.data.problem.Setup;
  * @param purgeG resin purged, grams
  */
 public record Change(
-    Setup from, Setup to, List<ChangeKind> kinds, int startMin, int endMin, int minutes, int purgeG) {
+    Setup from,
+    Setup to,
+    List<ChangeKind> kinds,
+    int startMin,
+    int endMin,
+    int minutes,
+    int purgeG) {
   public Change {
     kinds = List.copyOf(kinds);
   }

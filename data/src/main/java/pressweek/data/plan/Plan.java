@@ -12,8 +12,10 @@ import pressweek.data.problem.Unplaced;
  * @param runs runs by press in the plant's order, then by place
  * @param dismounts molds taken off because another press needs them, in time order
  * @param pulls inserts to bring, by need-by time
- * @param unplaced every order line that is not in the plan, those that fell out before planning first
- * @param unplacedCharges what the lines that found no place cost, one entry a line in the order of the list
+ * @param unplaced every order line that is not in the plan, those that fell out before planning
+ *     first
+ * @param unplacedCharges what the lines that found no place cost, one entry a line in the order of
+ *     the list
  * @param figures what it amounts to
  */
 public record Plan(

@@ -1,7 +1,8 @@
 package pressweek.data.plan;
 
 /**
- * What a simple way of planning the same week would give, through the same timing and the same charges.
+ * What a simple way of planning the same week would give, through the same timing and the same
+ * charges.
  *
  * @param name the way, in words
  * @param avoidableCost thousandths of a cent

@@ -1,6 +1,9 @@
 package pressweek.data.plan;
 
-/** What a plan must keep (hard) and what it is charged for (cost); the sentence is what a scheduler reads. */
+/**
+ * What a plan must keep (hard) and what it is charged for (cost); the sentence is what a scheduler
+ * reads.
+ */
 public enum Rule {
   ELIGIBLE(true, "the mold may run on the press and makes the item"),
   PRESS_ONCE(true, "a press does one thing at a time"),

@@ -7,7 +7,8 @@ import java.util.Optional;
  * An item as its code (or its order line) describes it.
  *
  * @param code the item code as written in the order
- * @param attributes what is known of it, each with its origin, in the order in which a person reads them; a name occurs once
+ * @param attributes what is known of it, each with its origin, in the order in which a person reads
+ *     them; a name occurs once
  */
 public record Item(String code, List<Attribute> attributes) {
   /** Attribute names that the planner itself looks at. A guide may add any others. */

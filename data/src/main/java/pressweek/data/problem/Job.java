@@ -3,7 +3,8 @@ package pressweek.data.problem;
 import java.util.List;
 
 /**
- * An order line as the planner sees it: what to make, by when, and every press and mold that can make it.
+ * An order line as the planner sees it: what to make, by when, and every press and mold that can
+ * make it.
  *
  * @param line the order line
  * @param item the decoded item
@@ -12,7 +13,8 @@ import java.util.List;
  * @param resin resin id
  * @param colour colour id within the resin
  * @param foodGrade true when it may run only on presses kept or cleared for food-grade work
- * @param options every press and mold that can make it; never empty, a job without one is unplaced from the start
+ * @param options every press and mold that can make it; never empty, a job without one is unplaced
+ *     from the start
  */
 public record Job(
     OrderLine line,

@@ -12,7 +12,8 @@ import java.util.OptionalInt;
  * @param receivedMin when it came in, minutes since 1970 UTC
  * @param expiresMin first minute when it may no longer be used; empty for never
  * @param status whether it may be used
- * @param reservedFor order ({@code order} or {@code order/line}) that it is reserved for; empty for free stock
+ * @param reservedFor order ({@code order} or {@code order/line}) that it is reserved for; empty for
+ *     free stock
  */
 public record Lot(
     String what,

@@ -11,7 +11,8 @@ import java.util.List;
  * @param startupGrams resin in those start-up shots, grams; 0 when the shot weight is not known
  * @param takes inserts taken from stock
  */
-public record Making(int shots, int liveCavities, int startupShots, int startupGrams, List<Take> takes) {
+public record Making(
+    int shots, int liveCavities, int startupShots, int startupGrams, List<Take> takes) {
   public Making {
     takes = List.copyOf(takes);
   }

@@ -50,7 +50,10 @@ public record Mold(
     }
   }
 
-  /** Cavities built and live; grams of plastic per part and in the runner; projected areas in cm2; the thickest wall in mm. */
+  /**
+   * Cavities built and live; grams of plastic per part and in the runner; projected areas in cm2;
+   * the thickest wall in mm.
+   */
   public record Cavities(
       int built,
       int live,
@@ -60,7 +63,10 @@ public record Mold(
       OptionalDouble runnerAreaCm2,
       OptionalDouble wallMm) {}
 
-  /** The outside: orientation it is built for, size in mm, opening it needs in mm, weight in kg, place where it is stored. */
+  /**
+   * The outside: orientation it is built for, size in mm, opening it needs in mm, weight in kg,
+   * place where it is stored.
+   */
   public record Body(
       Optional<Orientation> orientation,
       OptionalDouble lengthMm,
@@ -70,7 +76,10 @@ public record Mold(
       OptionalDouble weightKg,
       String place) {}
 
-  /** The plant's record of presses: proven, allowed and never by press id, and the one it likes best. */
+  /**
+   * The plant's record of presses: proven, allowed and never by press id, and the one it likes
+   * best.
+   */
   public record RunsOn(
       List<String> proven, List<String> allowed, List<String> never, Optional<String> preferred) {
     public RunsOn {
@@ -85,7 +94,9 @@ public record Mold(
    *
    * @param changeMin minutes to take it off and put it on; empty for the plant's figure
    * @param dummyPlugs true when start-up shots run with plugs in place of inserts
-   * @param availableFromMin first minute when it is in the house, minutes since 1970 UTC; empty for now
+   * @param availableFromMin first minute when it is in the house, minutes since 1970 UTC; empty for
+   *     now
    */
-  public record MoldChange(OptionalInt changeMin, boolean dummyPlugs, OptionalInt availableFromMin) {}
+  public record MoldChange(
+      OptionalInt changeMin, boolean dummyPlugs, OptionalInt availableFromMin) {}
 }

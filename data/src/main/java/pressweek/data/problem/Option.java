@@ -11,7 +11,8 @@ import java.util.List;
  * @param making shots and inserts
  * @param pace minutes and operators
  * @param standing why the mold may run there
- * @param notes what a person should know, for example {@code shot is 71 % of the barrel, usual is 20-65 %}
+ * @param notes what a person should know, for example {@code shot is 71 % of the barrel, usual is
+ *     20-65 %}
  */
 public record Option(
     String press,

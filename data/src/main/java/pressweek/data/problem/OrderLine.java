@@ -10,7 +10,8 @@ import java.util.List;
  * @param customer who ordered; may be empty
  * @param item item code as written
  * @param quantity pieces ordered
- * @param requestedMin when the customer asked for it, minutes since 1970 UTC (the due time where nothing else is known)
+ * @param requestedMin when the customer asked for it, minutes since 1970 UTC (the due time where
+ *     nothing else is known)
  * @param needs what the order demands of its material, for example {@code food}, {@code rohs}
  * @param note free text for the floor; may be empty
  */

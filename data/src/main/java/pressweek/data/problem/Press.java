@@ -32,8 +32,9 @@ public record Press(
   public record Build(Orientation orientation, Table table, int lowerHalves, Barrel barrel) {}
 
   /**
-   * What a press can take: clamp force in kN, shot in grams of polystyrene, the rest in mm. Tie bars as the clear width and height
-   * between them; the opening is the stroke between the open mold halves.
+   * What a press can take: clamp force in kN, shot in grams of polystyrene, the rest in mm. Tie
+   * bars as the clear width and height between them; the opening is the stroke between the open
+   * mold halves.
    */
   public record Size(
       OptionalDouble clampKn,

@@ -3,7 +3,8 @@ package pressweek.data.problem;
 import java.util.List;
 
 /**
- * A week to plan: everything the planner may know, checked and in base units. Ids referred to exist.
+ * A week to plan: everything the planner may know, checked and in base units. Ids referred to
+ * exist.
  *
  * @param plant the plant's own figures
  * @param floor presses and molds

@@ -3,7 +3,8 @@ package pressweek.data.problem;
 import java.util.OptionalInt;
 
 /**
- * A change that the plant has recorded; it beats the change table. An empty field matches anything; the first row that matches counts.
+ * A change that the plant has recorded; it beats the change table. An empty field matches anything;
+ * the first row that matches counts.
  *
  * @param press press
  * @param from setup before

@@ -1,7 +1,8 @@
 package pressweek.data.problem;
 
 /**
- * How a press is set up. An empty field means nothing there (a press as it stands) or anything (a recorded change).
+ * How a press is set up. An empty field means nothing there (a press as it stands) or anything (a
+ * recorded change).
  *
  * @param mold mold
  * @param tooling tooling set in the mold

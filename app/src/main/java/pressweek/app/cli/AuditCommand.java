@@ -1,0 +1,100 @@
+package pressweek.app.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import pressweek.data.files.Folder;
+import pressweek.data.files.FolderReader;
+import pressweek.data.files.PlanFile;
+import pressweek.data.plan.Plan;
+import pressweek.data.week.Week;
+import pressweek.data.week.WeekResult;
+import pressweek.solver.audit.Audit;
+import pressweek.solver.audit.Finding;
+
+/** {@code pressweek audit}: checks every hard rule and every figure of a plan anew. */
+@Command(
+    name = "audit",
+    description = {
+      "Checks every hard rule of a plan again and recomputes every figure, without the planner's code (docs/rules.md says which).",
+      "Exit: 0 nothing found, 1 findings, 2 bad input, or a plan made from other inputs."
+    },
+    mixinStandardHelpOptions = true)
+final class AuditCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(index = "0", paramLabel = "FOLDER", description = "the plant's folder")
+  private Path folder;
+
+  @Parameters(index = "1", paramLabel = "PLAN", description = "plan.json")
+  private Path file;
+
+  @Override
+  public Integer call() {
+    PrintWriter err = spec.commandLine().getErr();
+    try {
+      return audit(err);
+    } catch (IOException e) {
+      err.println(e.getMessage() + ": cannot be read (" + e.getClass().getSimpleName() + ")");
+      return ExitCode.BAD_INPUT;
+    }
+  }
+
+  private int audit(PrintWriter err) throws IOException {
+    PlanFile.Reading reading = PlanFile.read(file);
+    reading.errors().forEach(err::println);
+    if (reading.plan().isEmpty()) {
+      return ExitCode.BAD_INPUT;
+    }
+    Plan plan = reading.plan().get();
+    Folder read = FolderReader.read(folder);
+    List<String> changed = changed(plan.head().inputs(), read.inputs());
+    if (!changed.isEmpty()) {
+      err.println(
+          "plan "
+              + plan.head().number()
+              + " was made from other inputs; changed since: "
+              + String.join(", ", changed));
+      return ExitCode.BAD_INPUT;
+    }
+    WeekResult week = Week.build(read, plan.problem().plant().hours().startMin());
+    if (week.problem().isEmpty()) {
+      week.errors().forEach(err::println);
+      return ExitCode.BAD_INPUT;
+    }
+    return tell(plan, Audit.check(week.problem().get(), plan));
+  }
+
+  private int tell(Plan plan, List<Finding> findings) {
+    PrintWriter text = spec.commandLine().getOut();
+    for (Finding finding : findings) {
+      text.println(finding.rule() + ": " + finding.message());
+    }
+    String number = "plan " + plan.head().number() + ": ";
+    String runs = Counts.of(plan.runs().size(), "run") + " checked, ";
+    String found = findings.isEmpty() ? "nothing found" : Counts.of(findings.size(), "finding");
+    text.println(number + runs + found);
+    return findings.isEmpty() ? ExitCode.DONE : ExitCode.UNPLACED;
+  }
+
+  private static List<String> changed(Map<String, String> then, Map<String, String> now) {
+    TreeSet<String> names = new TreeSet<>(then.keySet());
+    names.addAll(now.keySet());
+    List<String> changed = new ArrayList<>();
+    for (String name : names) {
+      if (!then.getOrDefault(name, "").equals(now.getOrDefault(name, ""))) {
+        changed.add(name);
+      }
+    }
+    return changed;
+  }
+}

@@ -1,0 +1,43 @@
+package pressweek.app.cli;
+
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+
+/** The moment from which a command looks at the plant. */
+final class Moments {
+  private static final Instant LAST = Instant.parse("4000-01-01T00:00:00Z");
+
+  private Moments() {}
+
+  /** The given moment, else the present, as minutes since 1970 UTC, rounded up to the hour. */
+  static int nextHour(CommandLine line, Optional<String> given) {
+    Instant moment = given.map(text -> parse(line, text)).orElseGet(Instant::now);
+    long hours = Math.floorDiv(moment.getEpochSecond() + 3599, 3600);
+    return Math.toIntExact(hours * 60);
+  }
+
+  /** The present in minutes since 1970 UTC. */
+  static int present() {
+    return Math.toIntExact(Math.floorDiv(Instant.now().getEpochSecond(), 60));
+  }
+
+  private static Instant parse(CommandLine line, String text) {
+    try {
+      Instant moment = OffsetDateTime.parse(text).toInstant();
+      if (moment.isAfter(Instant.EPOCH) && moment.isBefore(LAST)) {
+        return moment;
+      }
+    } catch (DateTimeException e) {
+      throw new ParameterException(line, wanted(text), e);
+    }
+    throw new ParameterException(line, wanted(text));
+  }
+
+  private static String wanted(String text) {
+    return "--now \"" + text + "\" is not a time with an offset; expected one as 2026-11-30T06:00Z";
+  }
+}

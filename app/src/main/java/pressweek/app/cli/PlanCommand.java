@@ -1,0 +1,195 @@
+package pressweek.app.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import pressweek.app.WeekPlanner;
+import pressweek.data.files.Folder;
+import pressweek.data.files.FolderReader;
+import pressweek.data.plan.Plan;
+import pressweek.data.plan.Settings;
+import pressweek.data.problem.Job;
+import pressweek.data.week.Week;
+import pressweek.data.week.WeekResult;
+import pressweek.reports.schedule.Summary;
+import pressweek.solver.audit.Finding;
+
+/** {@code pressweek plan}: a folder of orders becomes a press schedule and an insert pull list. */
+@Command(
+    name = "plan",
+    description = {
+      "Plans the week of a plant's folder and writes the press schedule, the insert pull list, the changes, the unplaced lines, a page to look at and print, and plan.json.",
+      "Ctrl-C ends the search and writes the best plan so far.",
+      "Exit: 0 all placed and on time, 1 lines unplaced or late, 2 bad input or arguments, 3 a bug."
+    },
+    mixinStandardHelpOptions = true)
+final class PlanCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(index = "0", paramLabel = "FOLDER", description = "the plant's folder")
+  private Path folder;
+
+  @Option(
+      names = "--out",
+      paramLabel = "OUT",
+      defaultValue = "out",
+      description = "folder to write to (default: ${DEFAULT-VALUE})")
+  private Path out;
+
+  @Option(
+      names = "--seconds",
+      paramLabel = "N",
+      defaultValue = "20",
+      description = "how long to search, 1 to 86400 (default: ${DEFAULT-VALUE})")
+  private int seconds;
+
+  @Option(
+      names = "--steps",
+      paramLabel = "N",
+      defaultValue = "0",
+      description = "search so many steps instead: the same plan on every machine")
+  private int steps;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "seed of the search (default: ${DEFAULT-VALUE})")
+  private long seed;
+
+  @Option(
+      names = "--now",
+      paramLabel = "TIME",
+      description =
+          "moment from which to plan, as 2026-11-30T06:00Z, where plant.json has no plan_start (default: now)")
+  private Optional<String> now = Optional.empty();
+
+  @Option(
+      names = "--allow-late",
+      paramLabel = "HOURS",
+      defaultValue = "0",
+      description = "lines late by no more than this do not make the exit code 1")
+  private int allowLateHours;
+
+  @Override
+  public Integer call() {
+    if (seconds < 1 || seconds > 86_400 || steps < 0 || allowLateHours < 0) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--seconds must be 1 to 86400, --steps and --allow-late not negative");
+    }
+    try {
+      return plan();
+    } catch (IOException e) {
+      PrintWriter err = spec.commandLine().getErr();
+      err.println(
+          e.getMessage() + ": cannot be read or written (" + e.getClass().getSimpleName() + ")");
+      return ExitCode.BAD_INPUT;
+    }
+  }
+
+  private int plan() throws IOException {
+    PrintWriter err = spec.commandLine().getErr();
+    if (Files.exists(out) && !Files.isDirectory(out)) {
+      throw new ParameterException(spec.commandLine(), "--out " + out + " is not a folder");
+    }
+    int nowMin = Moments.nextHour(spec.commandLine(), now);
+    Folder read = FolderReader.read(folder);
+    WeekResult week = Week.build(read, nowMin);
+    if (week.problem().isEmpty()) {
+      week.errors().forEach(err::println);
+      err.println("no plan: " + Counts.of(week.errors().size(), "error") + " in the plant's files");
+      return ExitCode.BAD_INPUT;
+    }
+    if (!week.warnings().isEmpty()) {
+      err.println(Counts.of(week.warnings().size(), "warning") + "; see pressweek check " + folder);
+    }
+    WeekPlanner planner = new WeekPlanner(read, week.problem().get());
+    Interrupt interrupt = new Interrupt(planner);
+    Runtime.getRuntime().addShutdownHook(interrupt);
+    Settings settings = new Settings(steps > 0 ? 0 : seconds, steps, seed);
+    ProgressLine progress = new ProgressLine(err, week.problem().get().plant().rates());
+    int code = ExitCode.BUG;
+    try {
+      WeekPlanner.Audited audited = planner.plan(out, settings, Moments.present(), progress);
+      List<Path> files = WeekPlanner.write(audited, out);
+      print(audited, files);
+      code = exitCode(audited);
+    } finally {
+      interrupt.finished(code);
+    }
+    return code;
+  }
+
+  private void print(WeekPlanner.Audited audited, List<Path> files) {
+    PrintWriter text = spec.commandLine().getOut();
+    List<String> findings = audited.findings().stream().map(Finding::message).toList();
+    text.print(Summary.text(audited.plan(), findings, files.stream().map(Path::toString).toList()));
+    text.flush();
+  }
+
+  private int exitCode(WeekPlanner.Audited audited) {
+    Plan plan = audited.plan();
+    if (!audited.findings().isEmpty()) {
+      return ExitCode.BUG;
+    }
+    boolean late =
+        plan.runs().stream()
+            .anyMatch(r -> r.readyMin() - due(plan, r.job()) > allowLateHours * 60L);
+    return late || !plan.unplaced().isEmpty() ? ExitCode.UNPLACED : ExitCode.DONE;
+  }
+
+  private static int due(Plan plan, String job) {
+    return plan.problem().jobs().stream()
+        .filter(j -> j.id().equals(job))
+        .findFirst()
+        .map(Job::deadline)
+        .orElseThrow()
+        .dueMin();
+  }
+
+  /** Ctrl-C: ends the search, waits until the plan is written, and leaves with its exit code. */
+  private static final class Interrupt extends Thread {
+    private final WeekPlanner planner;
+    private final CountDownLatch written = new CountDownLatch(1);
+    private final AtomicInteger code = new AtomicInteger();
+
+    Interrupt(WeekPlanner planner) {
+      this.planner = planner;
+    }
+
+    void finished(int exitCode) {
+      code.set(exitCode);
+      written.countDown();
+    }
+
+    @Override
+    public void run() {
+      if (written.getCount() == 0) {
+        return;
+      }
+      planner.stop();
+      try {
+        if (written.await(60, TimeUnit.SECONDS)) {
+          System.out.flush();
+          Runtime.getRuntime().halt(code.get());
+        }
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
+    }
+  }
+}

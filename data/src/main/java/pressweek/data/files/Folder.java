@@ -1,0 +1,129 @@
+package pressweek.data.files;
+
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * A plant's folder as it was read: every good row, and every finding.
+ *
+ * @param path the folder
+ * @param plant the plant's own figures
+ * @param guide the item code; empty when there is no {@code guide.json} or it is not JSON
+ * @param demand what was ordered
+ * @param floor presses and molds
+ * @param materials what goes into them
+ * @param findings every error and warning, in the order of the files and lines
+ * @param inputs SHA-256 of every input file, hexadecimal, by its real name
+ */
+public record Folder(
+    Path path,
+    PlantRow plant,
+    Optional<JsonTree.Obj> guide,
+    Demand demand,
+    FloorRows floor,
+    MaterialRows materials,
+    List<InputError> findings,
+    SortedMap<String, String> inputs) {
+  public Folder {
+    findings = List.copyOf(findings);
+    inputs = Collections.unmodifiableSortedMap(new TreeMap<>(inputs));
+  }
+
+  /**
+   * What was ordered.
+   *
+   * @param orders order lines
+   * @param faulty order lines that cannot be read
+   * @param stock finished goods
+   */
+  public record Demand(List<OrderRow> orders, List<FaultyOrder> faulty, List<StockRow> stock) {
+    public Demand {
+      orders = List.copyOf(orders);
+      faulty = List.copyOf(faulty);
+      stock = List.copyOf(stock);
+    }
+  }
+
+  /**
+   * Presses and molds and how they stand.
+   *
+   * @param presses presses
+   * @param running presses as they stand
+   * @param molds molds
+   * @param standards recorded cycles
+   * @param downtime presses and molds away
+   * @param promised what has been promised to the floor
+   * @param recordedChanges recorded changes
+   */
+  public record FloorRows(
+      List<PressRow> presses,
+      List<RunningRow> running,
+      List<MoldRow> molds,
+      List<StandardRow> standards,
+      List<DowntimeRow> downtime,
+      List<PromisedRow> promised,
+      List<RecordedChangeRow> recordedChanges) {
+    public FloorRows {
+      presses = List.copyOf(presses);
+      running = List.copyOf(running);
+      molds = List.copyOf(molds);
+      standards = List.copyOf(standards);
+      downtime = List.copyOf(downtime);
+      promised = List.copyOf(promised);
+      recordedChanges = List.copyOf(recordedChanges);
+    }
+  }
+
+  /**
+   * What goes into the presses.
+   *
+   * @param resins resins
+   * @param colours colours
+   * @param inserts insert parts
+   * @param bom components of items
+   * @param records declarations
+   * @param lots lots in bins
+   * @param receipts inbound deliveries
+   */
+  public record MaterialRows(
+      List<ResinRow> resins,
+      List<ColourRow> colours,
+      List<InsertRow> inserts,
+      List<BomRow> bom,
+      List<RecordRow> records,
+      List<LotRow> lots,
+      List<ReceiptRow> receipts) {
+    public MaterialRows {
+      resins = List.copyOf(resins);
+      colours = List.copyOf(colours);
+      inserts = List.copyOf(inserts);
+      bom = List.copyOf(bom);
+      records = List.copyOf(records);
+      lots = List.copyOf(lots);
+      receipts = List.copyOf(receipts);
+    }
+  }
+
+  /** True when the file, or an XLSX in its place, was there. */
+  public boolean has(InputFile file) {
+    return inputs.containsKey(file.fileName()) || inputs.containsKey(file.workbookName());
+  }
+
+  /** The faults in the plant's own files; when there is one, there is no plan. */
+  public List<InputError> errors() {
+    return of(InputError.Severity.ERROR);
+  }
+
+  /** What was left out or assumed. */
+  public List<InputError> warnings() {
+    return of(InputError.Severity.WARNING);
+  }
+
+  private List<InputError> of(InputError.Severity severity) {
+    return findings.stream().filter(f -> f.severity() == severity).toList();
+  }
+}

@@ -1,0 +1,112 @@
+package pressweek.data.files;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import pressweek.data.files.Fields.Fault;
+import pressweek.data.files.Folder.Demand;
+import pressweek.data.files.Folder.FloorRows;
+import pressweek.data.files.Folder.MaterialRows;
+import pressweek.data.files.InputError.Severity;
+
+/** Reads a plant's folder: all rows that can be read, and all findings in one go. */
+public final class FolderReader {
+  private final InputFiles files;
+  private final Findings findings = new Findings();
+  private final List<FaultyOrder> faulty = new ArrayList<>();
+
+  private FolderReader(InputFiles files) {
+    this.files = files;
+  }
+
+  /**
+   * Reads a folder.
+   *
+   * @throws IOException when the folder is none, or it or a file in it cannot be read at all;
+   *     whatever its files hold is a finding
+   */
+  public static Folder read(Path folder) throws IOException {
+    return new FolderReader(InputFiles.in(folder)).folder(folder);
+  }
+
+  private Folder folder(Path path) throws IOException {
+    PlantRow plant = PlantReader.read(json(InputFile.PLANT), findings);
+    Optional<JsonTree.Obj> guide = json(InputFile.GUIDE);
+    Map<InputFile, Map<String, String>> headings =
+        HeadingsFile.of(json(InputFile.HEADINGS), findings);
+    Times times = Times.of(plant.hours().dateFormat()).orElse(Times.iso());
+    TableReader tables = new TableReader(files, headings, times, findings);
+    Demand demand = demand(tables);
+    FloorRows floor = floor(tables);
+    MaterialRows materials = materials(tables);
+    files.warnOfOthers(findings);
+    Folder read =
+        new Folder(path, plant, guide, demand, floor, materials, List.of(), files.hashes());
+    new References(read, findings).check();
+    return new Folder(
+        path, plant, guide, demand, floor, materials, findings.list(), files.hashes());
+  }
+
+  private Optional<JsonTree.Obj> json(InputFile file) throws IOException {
+    if (files.named(file).isEmpty()) {
+      return Optional.empty();
+    }
+    String name = file.fileName();
+    JsonReading reading = JsonReader.read(files.path(name), files.scan(name));
+    findings.addAll(reading.findings());
+    if (reading.tree().isPresent() && reading.object().isEmpty()) {
+      JsonTree tree = reading.tree().get();
+      findings.error(
+          new At(name, tree.line()), "the file is " + tree.kind() + "; expected an object");
+    }
+    return reading.object();
+  }
+
+  private Demand demand(TableReader tables) throws IOException {
+    List<OrderRow> orders =
+        tables.read(
+            OrderTables.ORDERS,
+            (at, fields, faults) -> {
+              tables.add(Severity.ORDER_LINE, at, faults);
+              faulty.add(faulty(at, fields, faults));
+            });
+    return new Demand(orders, faulty, tables.read(OrderTables.STOCK));
+  }
+
+  private static FaultyOrder faulty(At at, Optional<Fields> fields, List<Fault> faults) {
+    String message = faults.stream().map(Fault::message).collect(Collectors.joining("; and "));
+    if (fields.isEmpty()) {
+      return new FaultyOrder(at, "", "", "", 0, message);
+    }
+    Fields f = fields.get();
+    String line = f.text("line").isEmpty() ? OrderTables.FIRST_LINE : f.text("line");
+    return new FaultyOrder(
+        at, f.text("order"), line, f.text("item"), OrderTables.pieces(f), message);
+  }
+
+  private FloorRows floor(TableReader tables) throws IOException {
+    return new FloorRows(
+        tables.read(PressTables.PRESSES),
+        tables.read(PressTables.RUNNING),
+        tables.read(MoldTables.MOLDS),
+        tables.read(MoldTables.STANDARDS),
+        tables.read(PressTables.DOWNTIME),
+        tables.read(OrderTables.PROMISED),
+        tables.read(PressTables.RECORDED_CHANGES));
+  }
+
+  private MaterialRows materials(TableReader tables) throws IOException {
+    return new MaterialRows(
+        tables.read(MaterialTables.RESINS),
+        tables.read(MaterialTables.COLOURS),
+        tables.read(MaterialTables.INSERTS),
+        tables.read(MaterialTables.BOM),
+        tables.read(MaterialTables.RECORDS),
+        tables.read(MaterialTables.LOTS),
+        tables.read(MaterialTables.RECEIPTS));
+  }
+}

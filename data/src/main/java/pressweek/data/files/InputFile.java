@@ -1,0 +1,52 @@
+package pressweek.data.files;
+
+/** The files of a plant's folder. */
+public enum InputFile {
+  PLANT("plant.json"),
+  GUIDE("guide.json"),
+  HEADINGS("headings.json"),
+  ORDERS("orders.csv"),
+  STOCK("stock.csv"),
+  PRESSES("presses.csv"),
+  RUNNING("running.csv"),
+  MOLDS("molds.csv"),
+  STANDARDS("standards.csv"),
+  RESINS("resins.csv"),
+  COLOURS("colours.csv"),
+  INSERTS("inserts.csv"),
+  BOM("bom.csv"),
+  RECORDS("records.csv"),
+  LOTS("lots.csv"),
+  RECEIPTS("receipts.csv"),
+  DOWNTIME("downtime.csv"),
+  PROMISED("promised.csv"),
+  RECORDED_CHANGES("changes_recorded.csv");
+
+  private final String fileName;
+
+  InputFile(String fileName) {
+    this.fileName = fileName;
+  }
+
+  /** The file's name; a table may stand in an XLSX of the same name instead. */
+  public String fileName() {
+    return fileName;
+  }
+
+  /** The name of the workbook that may stand in a table's place; the file's own name for JSON. */
+  public String workbookName() {
+    return table()
+        ? fileName.substring(0, fileName.length() - ".csv".length()) + ".xlsx"
+        : fileName;
+  }
+
+  /** True for a file without which there is no plan. */
+  public boolean required() {
+    return this == ORDERS || this == PRESSES || this == MOLDS;
+  }
+
+  /** True for a table, false for JSON. */
+  public boolean table() {
+    return fileName.endsWith(".csv");
+  }
+}

@@ -1,0 +1,209 @@
+package pressweek.data.files;
+
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import pressweek.data.problem.Barrel;
+import pressweek.data.problem.LotStatus;
+
+/** Resins, colours, inserts, components, declarations, lots and deliveries. */
+final class MaterialTables {
+  private static final List<String> INSERT_KINDS =
+      List.of("stud", "through", "blind", "lock", "tall", "bushing", "shaft", "arm");
+  private static final double HOTTEST_C = 1000;
+
+  /** Passivation of an insert. */
+  private enum Passivation {
+    TRIVALENT,
+    HEXAVALENT,
+    NONE
+  }
+
+  static final TableSpec<ResinRow> RESINS =
+      new TableSpec<>(
+          Columns.of(InputFile.RESINS)
+              .text("!resin", "grade")
+              .decimal("density")
+              .measured(Unit.C, "melt_c", "mold_c", "eject_c")
+              .decimal("diffusivity", "cavity_kn_cm2", "dry_h")
+              .measured(Unit.C, "dry_c")
+              .decimal("regrind_max_pct", "price_per_kg")
+              .choice("barrel", Columns.words(Barrel.values()))
+              .decimal("residence_max_min")
+              .text("never_next_to")
+              .build(),
+          MaterialTables::resin,
+          r -> "resin \"" + r.resin() + "\"");
+
+  static final TableSpec<ColourRow> COLOURS =
+      new TableSpec<>(
+          Columns.of(InputFile.COLOURS)
+              .text("resin", "!colour", "name")
+              .colour("srgb")
+              .decimal("rank")
+              .text("masterbatch")
+              .decimal("let_down_pct", "price_per_kg")
+              .build(),
+          MaterialTables::colour,
+          r ->
+              "colour \""
+                  + r.colour()
+                  + "\" of "
+                  + (r.resin().isEmpty() ? "all resins" : "resin \"" + r.resin() + "\""));
+
+  static final TableSpec<InsertRow> INSERTS =
+      new TableSpec<>(
+          Columns.of(InputFile.INSERTS)
+              .text("!insert")
+              .choice("!kind", INSERT_KINDS)
+              .text("thread")
+              .measured(Unit.MM, "length_mm")
+              .text("material", "finish")
+              .choice("passivation", Columns.words(Passivation.values()))
+              .text("tip")
+              .decimal("load_s")
+              .measured(Unit.C, "preheat_c")
+              .build(),
+          MaterialTables::insert,
+          r -> "insert \"" + r.insert() + "\"");
+
+  static final TableSpec<BomRow> BOM =
+      new TableSpec<>(
+          Columns.of(InputFile.BOM)
+              .text("!item", "!component")
+              .whole("pieces")
+              .choice("kind", Columns.words(BomRow.Kind.values()))
+              .build(),
+          f ->
+              new BomRow(
+                  f.at(),
+                  f.id("item"),
+                  f.id("component"),
+                  f.whole("pieces", 1, 1000).orElse(1),
+                  f.choice("kind", BomRow.Kind.class).orElse(BomRow.Kind.INSERT)),
+          r -> "component \"" + r.component() + "\" of item \"" + r.item() + "\"");
+
+  static final TableSpec<RecordRow> RECORDS =
+      new TableSpec<>(
+          Columns.of(InputFile.RECORDS)
+              .text("!what", "!for")
+              .time("date", "expires")
+              .text("exemption", "certificate")
+              .build(),
+          f ->
+              new RecordRow(
+                  f.at(),
+                  f.id("what"),
+                  f.id("for").toLowerCase(Locale.ROOT),
+                  f.time("date"),
+                  f.time("expires"),
+                  f.text("exemption"),
+                  f.text("certificate")),
+          r -> "");
+
+  static final TableSpec<LotRow> LOTS =
+      new TableSpec<>(
+          Columns.of(InputFile.LOTS)
+              .text("!what", "!lot", "bin")
+              .whole("!on_hand")
+              .time("received", "expires")
+              .choice("status", Columns.words(LotStatus.values()))
+              .text("reserved_for")
+              .build(),
+          MaterialTables::lot,
+          r -> "lot \"" + r.lot() + "\" of \"" + r.what() + "\" in bin \"" + r.bin() + "\"");
+
+  static final TableSpec<ReceiptRow> RECEIPTS =
+      new TableSpec<>(
+          Columns.of(InputFile.RECEIPTS)
+              .text("!what")
+              .whole("!quantity")
+              .time("!expected")
+              .decimal("inspect_h")
+              .build(),
+          f ->
+              new ReceiptRow(
+                  f.at(),
+                  f.id("what"),
+                  f.requiredWhole("quantity", 1, Fields.MOST_PIECES),
+                  f.requiredTime("expected"),
+                  f.scaled("inspect_h", 60, 8784, RoundingMode.CEILING).orElse(0)),
+          r -> "");
+
+  private MaterialTables() {}
+
+  private static ResinRow resin(Fields f) {
+    return new ResinRow(
+        f.at(),
+        f.id("resin"),
+        f.text("grade"),
+        f.decimal("density", 0.1, 30),
+        f.decimal("melt_c", 0, HOTTEST_C),
+        f.decimal("mold_c", -50, HOTTEST_C),
+        f.decimal("eject_c", -50, HOTTEST_C),
+        f.decimal("diffusivity", 0.0001, 10),
+        f.decimal("cavity_kn_cm2", 0.01, 100),
+        f.decimal("dry_h", 0, 1000),
+        f.decimal("dry_c", 0, HOTTEST_C),
+        f.decimal("regrind_max_pct", 0, 100),
+        f.money("price_per_kg"),
+        f.choice("barrel", Barrel.class).orElse(Barrel.STANDARD),
+        f.decimal("residence_max_min", 0, 10_000),
+        f.list("never_next_to"));
+  }
+
+  private static ColourRow colour(Fields f) {
+    String srgb = f.text("srgb").replaceFirst("^#", "").toUpperCase(Locale.ROOT);
+    if (!srgb.matches("([0-9A-F]{6})?")) {
+      f.fault(
+          "srgb",
+          "colour",
+          f.seen("srgb") + " is not a colour; expected six digits such as C1121C");
+    }
+    return new ColourRow(
+        f.at(),
+        f.text("resin"),
+        f.id("colour"),
+        f.text("name"),
+        srgb,
+        f.decimal("rank", 0, 100),
+        f.text("masterbatch"),
+        f.decimal("let_down_pct", 0, 100),
+        f.money("price_per_kg"));
+  }
+
+  private static InsertRow insert(Fields f) {
+    String kind = f.required("kind").toLowerCase(Locale.ROOT);
+    if (!kind.isEmpty() && !INSERT_KINDS.contains(kind)) {
+      f.fault(
+          "kind",
+          "choice",
+          f.seen("kind") + " is not known; expected " + String.join(", ", INSERT_KINDS));
+    }
+    return new InsertRow(
+        f.at(),
+        f.id("insert"),
+        kind,
+        f.text("thread"),
+        f.size("length_mm"),
+        f.text("material"),
+        f.text("finish"),
+        f.choice("passivation", Passivation.class).map(Columns::word).orElse(""),
+        f.text("tip"),
+        f.decimal("load_s", 0, 3600),
+        f.decimal("preheat_c", 0, HOTTEST_C));
+  }
+
+  private static LotRow lot(Fields f) {
+    return new LotRow(
+        f.at(),
+        f.id("what"),
+        f.id("lot"),
+        f.text("bin"),
+        f.requiredWhole("on_hand", 0, Fields.MOST_PIECES),
+        f.time("received"),
+        f.time("expires"),
+        f.choice("status", LotStatus.class).orElse(LotStatus.USABLE),
+        f.text("reserved_for"));
+  }
+}

@@ -1,0 +1,39 @@
+package pressweek.data.files;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import pressweek.data.problem.Mold;
+
+/**
+ * A row of {@code molds.csv}: a mold.
+ *
+ * @param at where it stands
+ * @param mold mold number
+ * @param use what it makes
+ * @param cavities cavities, weights and areas
+ * @param body its outside
+ * @param runsOn the plant's record of presses; the preferred press is among the proven ones
+ * @param cycleS mold cycle in seconds, hand loading not counted; empty when only {@code
+ *     standards.csv} knows
+ * @param handLoad true when inserts are loaded by hand
+ * @param dummyPlugs true when start-up shots run with plugs in place of inserts
+ * @param changeMin minutes to take it off and put it on; empty for the plant's figure
+ * @param availableFrom when it is in the house; empty for now
+ * @param owner whose it is; may be empty
+ * @param shotsToService shots until it needs service; empty when not known
+ */
+public record MoldRow(
+    At at,
+    String mold,
+    Mold.Use use,
+    Mold.Cavities cavities,
+    Mold.Body body,
+    Mold.RunsOn runsOn,
+    OptionalDouble cycleS,
+    boolean handLoad,
+    boolean dummyPlugs,
+    OptionalInt changeMin,
+    Optional<When> availableFrom,
+    String owner,
+    OptionalInt shotsToService) {}

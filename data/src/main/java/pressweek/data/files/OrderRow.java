@@ -1,0 +1,70 @@
+package pressweek.data.files;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A row of {@code orders.csv}: an order line.
+ *
+ * @param at where it stands
+ * @param order order number
+ * @param line line within the order
+ * @param customer customer; may be empty, as all text that is not an id
+ * @param customerPart the customer's own part number
+ * @param revision revision
+ * @param note text for the floor
+ * @param item item code
+ * @param quantity pieces
+ * @param requested when the customer wants it; empty for the due time
+ * @param due when it was promised; a date alone is that day's shipping cut-off
+ * @param weightHundredths how much its lateness counts; 100 is an ordinary line
+ * @param earliest not to be started before; a date alone is its 00:00
+ * @param needs what the order demands, for example {@code food}
+ * @param overPct pieces that may be shipped above the quantity, percent
+ * @param underPct pieces that may be missing, percent
+ * @param hold reason why it is on hold; empty when it is not
+ * @param mold mold that overrules the guide; empty for none
+ * @param inserts inserts that overrule the guide; empty for none
+ * @param resin resin that overrules the guide; empty for none
+ * @param colour colour that overrules the guide; empty for none
+ */
+public record OrderRow(
+    At at,
+    String order,
+    String line,
+    String customer,
+    String customerPart,
+    String revision,
+    String note,
+    String item,
+    int quantity,
+    Optional<When> requested,
+    When due,
+    int weightHundredths,
+    Optional<When> earliest,
+    List<String> needs,
+    double overPct,
+    double underPct,
+    String hold,
+    String mold,
+    List<InsertPieces> inserts,
+    String resin,
+    String colour) {
+  public OrderRow {
+    needs = List.copyOf(needs);
+    inserts = List.copyOf(inserts);
+  }
+
+  /**
+   * An insert of the part.
+   *
+   * @param insert insert part
+   * @param pieces pieces a molded part
+   */
+  public record InsertPieces(String insert, int pieces) {}
+
+  /** The id of the line: {@code order/line}. */
+  public String id() {
+    return order + "/" + line;
+  }
+}

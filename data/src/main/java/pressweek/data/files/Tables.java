@@ -1,0 +1,36 @@
+package pressweek.data.files;
+
+import java.util.List;
+
+/** Every table of a folder. */
+final class Tables {
+  private static final List<TableSpec<?>> ALL =
+      List.of(
+          OrderTables.ORDERS,
+          OrderTables.STOCK,
+          OrderTables.PROMISED,
+          PressTables.PRESSES,
+          PressTables.RUNNING,
+          PressTables.DOWNTIME,
+          PressTables.RECORDED_CHANGES,
+          MoldTables.MOLDS,
+          MoldTables.STANDARDS,
+          MaterialTables.RESINS,
+          MaterialTables.COLOURS,
+          MaterialTables.INSERTS,
+          MaterialTables.BOM,
+          MaterialTables.RECORDS,
+          MaterialTables.LOTS,
+          MaterialTables.RECEIPTS);
+
+  private Tables() {}
+
+  /** The columns of a table. */
+  static Columns columns(InputFile file) {
+    return ALL.stream()
+        .map(TableSpec::columns)
+        .filter(c -> c.file() == file)
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(file + " is not a table"));
+  }
+}

@@ -1,0 +1,17 @@
+package pressweek.data.guide;
+
+import java.util.List;
+
+/**
+ * A kind of item.
+ *
+ * @param name name in words
+ * @param parts parts of its codes, in order
+ * @param rules rules that hold for it alone
+ */
+public record Family(String name, List<Part> parts, List<GuideRule> rules) {
+  public Family {
+    parts = List.copyOf(parts);
+    rules = List.copyOf(rules);
+  }
+}

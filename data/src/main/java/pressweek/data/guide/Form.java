@@ -1,0 +1,29 @@
+package pressweek.data.guide;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One way to write a part of a code.
+ *
+ * @param text as in the guide, for example <code>{thread}-S{length}</code>
+ * @param pieces what it consists of, in order
+ * @param sets attributes that the form itself means
+ */
+public record Form(String text, List<Piece> pieces, Map<String, String> sets) {
+  public Form {
+    pieces = List.copyOf(pieces);
+    sets = Collections.unmodifiableMap(new LinkedHashMap<>(sets));
+  }
+
+  /** A piece of a form: text as it stands, or a field. */
+  public sealed interface Piece {}
+
+  /** Text as it stands. */
+  public record Literal(String text) implements Piece {}
+
+  /** A field. */
+  public record Slot(Field field) implements Piece {}
+}

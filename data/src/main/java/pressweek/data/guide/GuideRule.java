@@ -1,0 +1,82 @@
+package pressweek.data.guide;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * A rule of a guide.
+ *
+ * @param when what must hold of the item; empty for always
+ * @param verb what the rule does
+ * @param what the attributes that it speaks of
+ * @param because the reason that people read; may be empty
+ */
+public record GuideRule(List<Clause> when, Verb verb, List<Clause> what, String because) {
+  public GuideRule {
+    when = List.copyOf(when);
+    what = List.copyOf(what);
+  }
+
+  /** What a rule does. */
+  public enum Verb {
+    /** Sets an attribute; a code that says otherwise is in error. */
+    THEN("then"),
+    /** Sets an attribute where nothing has been said. */
+    DEFAULT("default"),
+    /** An attribute that the item has is one of these. */
+    ONLY("only"),
+    /** An attribute is none of these. */
+    NEVER("never");
+
+    private final String key;
+
+    Verb(String key) {
+      this.key = key;
+    }
+
+    /** The key in the guide. */
+    String key() {
+      return key;
+    }
+  }
+
+  /**
+   * An attribute and values.
+   *
+   * @param attribute attribute
+   * @param values values; {@code *} is any value, an empty text a missing attribute
+   */
+  public record Clause(String attribute, List<String> values) {
+    public Clause {
+      values = List.copyOf(values);
+    }
+
+    /** True when the attribute, empty when it is missing, is one of the values. */
+    boolean holds(String value) {
+      return values.contains(value) || !value.isEmpty() && values.contains("*");
+    }
+
+    @Override
+    public String toString() {
+      return attribute + " " + String.join("|", values);
+    }
+  }
+
+  /** True when all that the rule asks for holds. */
+  boolean applies(Map<String, String> item) {
+    Function<Clause, String> value = clause -> item.getOrDefault(clause.attribute(), "");
+    return when.stream().allMatch(clause -> clause.holds(value.apply(clause)));
+  }
+
+  /** The reason that people read; what the rule asks for when it gives none. */
+  String reason() {
+    if (!because.isEmpty()) {
+      return because;
+    }
+    if (when.isEmpty()) {
+      return "always so";
+    }
+    return "for " + String.join(", ", when.stream().map(Clause::toString).toList());
+  }
+}

@@ -1,0 +1,23 @@
+package pressweek.data.guide;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A part of a code.
+ *
+ * @param name name in words
+ * @param forms alternatives, of which exactly one may fit
+ * @param optional true when it may be missing
+ * @param anyOrder true when it may change places with its neighbours that say so, too
+ */
+public record Part(String name, List<Form> forms, boolean optional, boolean anyOrder) {
+  public Part {
+    forms = List.copyOf(forms);
+  }
+
+  /** How it may be written, for example {@code {head} or {head}-F}. */
+  String shape() {
+    return forms.stream().map(Form::text).collect(Collectors.joining(" or "));
+  }
+}

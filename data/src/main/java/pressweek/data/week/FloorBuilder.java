@@ -1,0 +1,167 @@
+package pressweek.data.week;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import pressweek.data.files.DowntimeRow;
+import pressweek.data.files.Folder;
+import pressweek.data.files.MoldRow;
+import pressweek.data.files.OrderRow;
+import pressweek.data.files.PressRow;
+import pressweek.data.files.PromisedRow;
+import pressweek.data.files.RunningRow;
+import pressweek.data.problem.Downtime;
+import pressweek.data.problem.Floor;
+import pressweek.data.problem.Job;
+import pressweek.data.problem.Mold;
+import pressweek.data.problem.Press;
+import pressweek.data.problem.PressState;
+import pressweek.data.problem.Promise;
+import pressweek.data.problem.RecordedChange;
+import pressweek.data.problem.Setup;
+
+/** Presses and molds and how they stand at the start of the plan. */
+final class FloorBuilder {
+  /** The calendar of presses that name none. */
+  static final String ALL_SHIFTS = "all shifts";
+
+  private final Folder folder;
+  private final PlantClock clock;
+  private final Notes notes;
+
+  FloorBuilder(Folder folder, PlantClock clock, Notes notes) {
+    this.folder = folder;
+    this.clock = clock;
+    this.notes = notes;
+  }
+
+  /** A row of molds.csv as a mold. */
+  static Mold mold(MoldRow row, PlantClock clock) {
+    return new Mold(
+        row.mold(),
+        row.use(),
+        row.cavities(),
+        row.body(),
+        row.runsOn(),
+        new Mold.MoldChange(row.changeMin(), row.dummyPlugs(), clock.minute(row.availableFrom())),
+        row.cycleS(),
+        row.handLoad());
+  }
+
+  /** The floor, with the molds as they are known already and the jobs that were found. */
+  Floor build(List<Mold> molds, List<Job> jobs) {
+    Map<String, Job> byId = new HashMap<>();
+    jobs.forEach(job -> byId.put(job.id(), job));
+    return new Floor(
+        folder.floor().presses().stream().map(FloorBuilder::press).toList(),
+        molds,
+        folder.floor().running().stream().map(row -> state(row, byId)).toList(),
+        downtime(),
+        promises(byId),
+        folder.floor().recordedChanges().stream()
+            .map(
+                row ->
+                    new RecordedChange(
+                        row.press(), row.from(), row.to(), row.minutes(), row.purgeG()))
+            .toList());
+  }
+
+  private static Press press(PressRow row) {
+    return new Press(
+        row.press(),
+        row.cell(),
+        row.build(),
+        row.size(),
+        row.calendar().isEmpty() ? ALL_SHIFTS : row.calendar(),
+        row.food(),
+        row.ratePerHour());
+  }
+
+  /** A press with a job is set up for that job, since what is running needs no change. */
+  private PressState state(RunningRow row, Map<String, Job> jobs) {
+    Optional<Job> running =
+        row.order().isEmpty() ? Optional.empty() : Optional.ofNullable(jobs.get(id(row)));
+    if (running.isEmpty()) {
+      return new PressState(row.press(), row.setup(), row.clearedForFood(), "");
+    }
+    Job job = running.get();
+    differs(row, "resin", row.setup().resin(), job.resin());
+    differs(row, "colour", row.setup().colour(), job.colour());
+    Setup setup =
+        new Setup(row.setup().mold(), job.options().get(0).tooling(), job.resin(), job.colour());
+    return new PressState(row.press(), setup, row.clearedForFood(), job.id());
+  }
+
+  private void differs(RunningRow row, String column, String seen, String ofJob) {
+    if (!seen.isEmpty() && !seen.equals(ofJob)) {
+      notes.warning(
+          row.at(),
+          column,
+          "%s is \"%s\", but order %s runs in \"%s\"; the order counts"
+              .formatted(column, seen, id(row), ofJob));
+    }
+  }
+
+  private static String id(RunningRow row) {
+    return row.order() + "/" + row.line();
+  }
+
+  private List<Downtime> downtime() {
+    Set<String> presses =
+        folder.floor().presses().stream().map(PressRow::press).collect(Collectors.toSet());
+    List<Downtime> all = new ArrayList<>();
+    for (DowntimeRow row : folder.floor().downtime()) {
+      Downtime.Kind kind = presses.contains(row.what()) ? Downtime.Kind.PRESS : Downtime.Kind.MOLD;
+      all.add(
+          new Downtime(
+              kind, row.what(), clock.minute(row.from()), clock.minute(row.to()), row.reason()));
+    }
+    return all;
+  }
+
+  /** Promises that can be kept; the others are left out, each with a warning. */
+  private List<Promise> promises(Map<String, Job> jobs) {
+    Set<String> running = new HashSet<>();
+    folder.floor().running().forEach(row -> running.add(id(row)));
+    Set<String> lines =
+        folder.demand().orders().stream().map(OrderRow::id).collect(Collectors.toSet());
+    List<Promise> promises = new ArrayList<>();
+    for (PromisedRow row : folder.floor().promised()) {
+      Job job = jobs.get(row.id());
+      int start = clock.minute(row.start());
+      if (running.contains(row.id()) || !lines.contains(row.id())) {
+        continue;
+      }
+      if (job == null) {
+        notes.warning(
+            row.at(),
+            "order",
+            "order %s is promised to %s but is not planned; see the unplaced lines and finished stock"
+                .formatted(row.id(), row.press()));
+        continue;
+      }
+      boolean fits = job.options().stream().anyMatch(o -> o.press().equals(row.press()));
+      if (!fits) {
+        notes.warning(
+            row.at(),
+            "press",
+            "order %s is promised to %s, where none of its molds may run; the promise is left out"
+                .formatted(row.id(), row.press()));
+      } else if (start + folder.plant().moveToleranceMin() < clock.startMin()) {
+        notes.warning(
+            row.at(),
+            "start",
+            "order %s was promised for %s, is not running, and the plan starts at %s; the promise is left out"
+                .formatted(row.id(), clock.words(start), clock.words(clock.startMin())));
+      } else {
+        promises.add(new Promise(row.id(), row.press(), start));
+      }
+    }
+    return promises;
+  }
+}

@@ -1,0 +1,168 @@
+package pressweek.data.week;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import pressweek.data.files.At;
+import pressweek.data.files.Folder;
+import pressweek.data.files.InputFile;
+import pressweek.data.files.InsertRow;
+import pressweek.data.files.LotRow;
+import pressweek.data.files.MoldRow;
+import pressweek.data.files.RecordRow;
+import pressweek.data.files.RunningRow;
+import pressweek.data.problem.Job;
+import pressweek.data.problem.LotStatus;
+import pressweek.data.problem.Mold;
+import pressweek.data.problem.Take;
+
+/** Checks what the files of a folder say of each other beyond the ids that they name. */
+final class FolderChecks {
+  private static final int SHOWN = 4;
+
+  private final Folder folder;
+  private final Shop shop;
+  private final Notes notes;
+
+  FolderChecks(Folder folder, Shop shop, Notes notes) {
+    this.folder = folder;
+    this.shop = shop;
+    this.notes = notes;
+  }
+
+  void check(List<Job> jobs) {
+    runningOnce();
+    moldsWithoutPress();
+    insertsWithoutStock(jobs);
+    reservations();
+    records();
+  }
+
+  /** A mold is in one press, and an order line runs in one press. */
+  private void runningOnce() {
+    Map<String, RunningRow> molds = new HashMap<>();
+    Map<String, RunningRow> orders = new HashMap<>();
+    for (RunningRow row : folder.floor().running()) {
+      String mold = row.setup().mold();
+      RunningRow before = mold.isEmpty() ? null : molds.putIfAbsent(mold, row);
+      if (before != null) {
+        notes.error(row.at(), "mold", twice("mold " + mold, before, row));
+      }
+      String order = row.order() + "/" + row.line();
+      RunningRow other = row.order().isEmpty() ? null : orders.putIfAbsent(order, row);
+      if (other != null) {
+        notes.error(row.at(), "order", twice("order " + order, other, row));
+      }
+    }
+  }
+
+  private static String twice(String what, RunningRow before, RunningRow row) {
+    return "%s is on %s and, by line %d, on %s; expected one press"
+        .formatted(what, row.press(), before.at().line(), before.press());
+  }
+
+  private void moldsWithoutPress() {
+    Map<String, At> places = new HashMap<>();
+    for (MoldRow row : folder.floor().molds()) {
+      places.put(row.mold(), row.at());
+    }
+    for (Mold mold : shop.molds()) {
+      List<PressFit> fits = shop.presses().fits(mold, Optional.empty(), 0);
+      if (fits.stream().noneMatch(PressFit::fits)) {
+        List<String> reasons =
+            fits.stream().map(fit -> fit.press().press() + " " + fit.objection()).toList();
+        At at = places.getOrDefault(mold.id(), new At(InputFile.MOLDS.fileName(), 0));
+        notes.warning(
+            at, "runs_on", "no press takes mold " + mold.id() + ": " + Words.few(reasons, SHOWN));
+      }
+    }
+  }
+
+  private void insertsWithoutStock(List<Job> jobs) {
+    if (!folder.has(InputFile.LOTS)) {
+      return;
+    }
+    Set<String> stocked = new HashSet<>();
+    folder.materials().lots().stream()
+        .filter(lot -> lot.onHand() > 0 && lot.status() == LotStatus.USABLE)
+        .forEach(lot -> stocked.add(lot.what()));
+    folder.materials().receipts().forEach(receipt -> stocked.add(receipt.what()));
+    Map<String, Integer> lines = new TreeMap<>();
+    for (Job job : jobs) {
+      Set<String> inserts = new LinkedHashSet<>();
+      job.options().stream()
+          .flatMap(option -> option.making().takes().stream())
+          .map(Take::insert)
+          .forEach(inserts::add);
+      inserts.removeAll(stocked);
+      inserts.forEach(insert -> lines.merge(insert, 1, Integer::sum));
+    }
+    Map<String, At> places = new HashMap<>();
+    folder.materials().inserts().forEach(row -> places.put(row.insert(), row.at()));
+    lines.forEach(
+        (insert, count) ->
+            notes.warning(
+                places.getOrDefault(insert, new At(InputFile.INSERTS.fileName(), 0)),
+                "insert",
+                "insert %s has no usable lot and no receipt; order lines that need it: %d"
+                    .formatted(insert, count)));
+  }
+
+  /** Pieces reserved for an order that is not there are of use to nobody. */
+  private void reservations() {
+    Set<String> orders = new HashSet<>();
+    folder
+        .demand()
+        .orders()
+        .forEach(
+            order -> {
+              orders.add(order.order());
+              orders.add(order.id());
+            });
+    folder.demand().faulty().forEach(order -> orders.add(order.order()));
+    folder.demand().stock().forEach(row -> reservation(row.at(), row.reservedFor(), orders));
+    for (LotRow row : folder.materials().lots()) {
+      reservation(row.at(), row.reservedFor(), orders);
+    }
+  }
+
+  private void reservation(At at, String order, Set<String> orders) {
+    if (!order.isEmpty() && !orders.contains(order)) {
+      notes.warning(
+          at, "reserved_for", "reserved for order \"" + order + "\", which is not in orders.csv");
+    }
+  }
+
+  private void records() {
+    Set<String> known =
+        folder.materials().inserts().stream().map(InsertRow::insert).collect(Collectors.toSet());
+    folder
+        .materials()
+        .resins()
+        .forEach(
+            row -> {
+              known.add(row.resin());
+              known.add(row.grade());
+            });
+    folder.materials().colours().forEach(row -> known.add(row.colour()));
+    folder.materials().inserts().forEach(row -> known.add(row.tip()));
+    for (RecordRow row : folder.materials().records()) {
+      String what = row.what();
+      boolean found = known.contains(what) || known.contains(what.substring(what.indexOf(':') + 1));
+      if (folder.has(InputFile.RESINS) && folder.has(InputFile.COLOURS) && !found) {
+        notes.warning(
+            row.at(),
+            "what",
+            "\""
+                + what
+                + "\" is no resin, grade, colour or insert of the plant; the record serves nothing");
+      }
+    }
+  }
+}

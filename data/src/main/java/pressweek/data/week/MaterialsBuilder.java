@@ -1,0 +1,151 @@
+package pressweek.data.week;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import pressweek.data.files.ColourRow;
+import pressweek.data.files.Folder;
+import pressweek.data.files.InputFile;
+import pressweek.data.files.InsertRow;
+import pressweek.data.files.LotRow;
+import pressweek.data.files.ReceiptRow;
+import pressweek.data.files.ResinRow;
+import pressweek.data.molding.Lightness;
+import pressweek.data.problem.Barrel;
+import pressweek.data.problem.Colour;
+import pressweek.data.problem.Insert;
+import pressweek.data.problem.Job;
+import pressweek.data.problem.Lot;
+import pressweek.data.problem.Materials;
+import pressweek.data.problem.Receipt;
+import pressweek.data.problem.Resin;
+import pressweek.data.problem.Setup;
+import pressweek.data.problem.Stock;
+import pressweek.data.problem.Take;
+
+/**
+ * Resins, colours, inserts and stock of the week: the plant's rows, and a bare entry for whatever a
+ * job or a press has without a row.
+ */
+final class MaterialsBuilder {
+  private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
+
+  private final Folder folder;
+  private final PlantClock clock;
+  private final Map<String, Resin> resins = new LinkedHashMap<>();
+  private final Map<ColourKey, Colour> colours = new LinkedHashMap<>();
+  private final Map<String, Insert> inserts = new LinkedHashMap<>();
+
+  private record ColourKey(String resin, String colour) {}
+
+  private MaterialsBuilder(Folder folder, PlantClock clock) {
+    this.folder = folder;
+    this.clock = clock;
+  }
+
+  /** The materials of a week. */
+  static Materials build(Folder folder, PlantClock clock, List<Job> jobs, List<Setup> setups) {
+    MaterialsBuilder builder = new MaterialsBuilder(folder, clock);
+    builder.rows();
+    for (Job job : jobs) {
+      builder.bare(job.resin(), job.colour());
+      job.options().stream()
+          .flatMap(option -> option.making().takes().stream())
+          .map(Take::insert)
+          .forEach(builder::bareInsert);
+    }
+    setups.forEach(setup -> builder.bare(setup.resin(), setup.colour()));
+    return new Materials(
+        List.copyOf(builder.resins.values()),
+        List.copyOf(builder.colours.values()),
+        List.copyOf(builder.inserts.values()),
+        builder.stock());
+  }
+
+  private void rows() {
+    folder.materials().resins().forEach(row -> resins.put(row.resin(), resin(row)));
+    for (ColourRow row : folder.materials().colours()) {
+      colours.put(new ColourKey(row.resin(), row.colour()), colour(row));
+    }
+    folder.materials().inserts().forEach(row -> inserts.put(row.insert(), insert(row)));
+  }
+
+  private static Resin resin(ResinRow row) {
+    return new Resin(
+        row.resin(),
+        row.grade(),
+        row.densityGCm3(),
+        row.meltC(),
+        row.cavityKnCm2(),
+        row.pricePerKg().orElse(0),
+        row.barrel(),
+        row.neverNextTo());
+  }
+
+  private static Colour colour(ColourRow row) {
+    OptionalDouble lightness =
+        row.rank().isPresent()
+            ? OptionalDouble.of(100 - row.rank().getAsDouble())
+            : Lightness.ofSrgb(row.srgb());
+    return new Colour(row.resin(), row.colour(), row.name(), row.srgb(), lightness);
+  }
+
+  private static Insert insert(InsertRow row) {
+    return new Insert(
+        row.insert(),
+        row.kind(),
+        row.thread(),
+        row.lengthMm(),
+        row.material(),
+        row.finish(),
+        row.passivation(),
+        row.loadS());
+  }
+
+  private void bare(String resin, String colour) {
+    if (!resin.isEmpty()) {
+      resins.computeIfAbsent(
+          resin, id -> new Resin(id, "", UNKNOWN, UNKNOWN, UNKNOWN, 0, Barrel.STANDARD, List.of()));
+    }
+    if (!colour.isEmpty() && !colours.containsKey(new ColourKey(resin, colour))) {
+      colours.computeIfAbsent(
+          new ColourKey("", colour), key -> new Colour("", colour, "", "", UNKNOWN));
+    }
+  }
+
+  private void bareInsert(String insert) {
+    inserts.computeIfAbsent(insert, id -> new Insert(id, "", "", UNKNOWN, "", "", "", UNKNOWN));
+  }
+
+  private Stock stock() {
+    List<Lot> lots =
+        folder.materials().lots().stream()
+            .filter(row -> inserts.containsKey(row.what()))
+            .map(this::lot)
+            .toList();
+    List<Receipt> receipts =
+        folder.materials().receipts().stream()
+            .filter(row -> inserts.containsKey(row.what()))
+            .map(this::receipt)
+            .toList();
+    return new Stock(folder.has(InputFile.LOTS), lots, receipts);
+  }
+
+  private Lot lot(LotRow row) {
+    return new Lot(
+        row.what(),
+        row.lot(),
+        row.bin(),
+        row.onHand(),
+        row.received().map(clock::minute).orElse(0),
+        clock.minute(row.expires()),
+        row.status(),
+        row.reservedFor());
+  }
+
+  private Receipt receipt(ReceiptRow row) {
+    int expected = clock.minute(row.expected());
+    return new Receipt(row.what(), row.quantity(), expected, expected + row.inspectMin());
+  }
+}

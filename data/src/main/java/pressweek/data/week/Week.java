@@ -1,0 +1,197 @@
+package pressweek.data.week;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import pressweek.data.files.FaultyOrder;
+import pressweek.data.files.Folder;
+import pressweek.data.files.InputError;
+import pressweek.data.files.InputError.Severity;
+import pressweek.data.files.OrderRow;
+import pressweek.data.files.PlantRow;
+import pressweek.data.files.PromisedRow;
+import pressweek.data.guide.GuideReader;
+import pressweek.data.problem.Calendar;
+import pressweek.data.problem.Floor;
+import pressweek.data.problem.Hours;
+import pressweek.data.problem.Job;
+import pressweek.data.problem.Plant;
+import pressweek.data.problem.PressState;
+import pressweek.data.problem.Problem;
+import pressweek.data.problem.Shift;
+import pressweek.data.problem.Unplaced;
+import pressweek.data.week.Attempt.Done;
+import pressweek.data.week.Attempt.Stopped;
+
+/** The week's problem, made from a plant's folder. */
+public final class Week {
+  private final Folder folder;
+  private final PlantClock clock;
+  private final Shop shop;
+  private final Notes notes = new Notes();
+  private final Gaps gaps = new Gaps();
+  private final List<Job> jobs = new ArrayList<>();
+  private final List<Unplaced> unplaced = new ArrayList<>();
+
+  private Week(Folder folder, GuideReader.Result guide, int nowMin) {
+    this.folder = folder;
+    this.clock = PlantClock.of(folder.plant(), nowMin);
+    this.shop = new Shop(folder, guide.guide(), clock);
+  }
+
+  /**
+   * Makes the week's problem. A fault in the plant's own files means that there is none; a fault in
+   * one order line leaves that line unplaced.
+   *
+   * @param nowMin the present, minutes since 1970 UTC, for a plant that does not say when its plan
+   *     starts
+   */
+  public static WeekResult build(Folder folder, int nowMin) {
+    GuideReader.Result guide = guide(folder);
+    List<InputError> findings = new ArrayList<>(folder.findings());
+    findings.addAll(guide.findings());
+    boolean sound = findings.stream().noneMatch(f -> f.severity() == Severity.ERROR);
+    if (!sound) {
+      return new WeekResult(Optional.empty(), findings);
+    }
+    Week week = new Week(folder, guide, nowMin);
+    Problem problem = week.problem();
+    findings.addAll(week.notes.findings());
+    boolean stillSound = findings.stream().noneMatch(f -> f.severity() == Severity.ERROR);
+    return new WeekResult(stillSound ? Optional.of(problem) : Optional.empty(), findings);
+  }
+
+  /** The folder's guide; without a guide file there is none, and nothing is wrong with that. */
+  static GuideReader.Result guide(Folder folder) {
+    return folder
+        .guide()
+        .map(GuideReader::read)
+        .orElseGet(() -> new GuideReader.Result(Optional.empty(), List.of()));
+  }
+
+  private Problem problem() {
+    lines();
+    new FolderChecks(folder, shop, notes).check(jobs);
+    Floor floor = new FloorBuilder(folder, clock, notes).build(shop.molds(), jobs);
+    plantGaps();
+    return new Problem(
+        plant(),
+        floor,
+        MaterialsBuilder.build(
+            folder, clock, jobs, floor.states().stream().map(PressState::setup).toList()),
+        jobs,
+        unplaced,
+        gaps.notChecked());
+  }
+
+  private void lines() {
+    Set<String> promised =
+        folder.floor().promised().stream().map(PromisedRow::id).collect(Collectors.toSet());
+    LineReader reader = new LineReader(shop, folder.floor().running(), promised);
+    Map<String, Netted> netted =
+        FinishedStock.net(
+            folder.demand().orders(),
+            folder.demand().stock(),
+            folder.floor().running(),
+            clock,
+            shop.items()::key);
+    for (FaultyOrder order : folder.demand().faulty()) {
+      unplaced.add(
+          new Unplaced(
+              order.order(),
+              order.line(),
+              order.item(),
+              order.pieces(),
+              order.at() + ": " + order.message(),
+              "correct the line in orders.csv"));
+    }
+    for (OrderRow order : folder.demand().orders()) {
+      Netted still = netted.getOrDefault(order.id(), new Netted(0, 0, order.quantity()));
+      if (still.needed() == 0) {
+        notes.warning(
+            order.at(),
+            "quantity",
+            "order %s has its pieces: %d from finished stock, %d made; nothing to make"
+                .formatted(order.id(), still.fromStock(), still.made()));
+      } else {
+        line(order, still, reader.read(order, still));
+      }
+    }
+  }
+
+  private void line(OrderRow order, Netted still, Attempt<LineReader.Line> attempt) {
+    if (attempt instanceof Done<LineReader.Line> done) {
+      jobs.add(done.value().job());
+      gaps.line(done.value().gaps());
+    } else if (attempt instanceof Stopped<LineReader.Line> stopped) {
+      unplaced.add(
+          new Unplaced(
+              order.order(),
+              order.line(),
+              order.item(),
+              still.needed(),
+              stopped.reason(),
+              stopped.cure()));
+    }
+  }
+
+  /** What the plant's own figures leave unchecked touches every line. */
+  private void plantGaps() {
+    PlantRow plant = folder.plant();
+    Set<Gap> open = EnumSet.noneOf(Gap.class);
+    if (!plant.crew().settersChecked()) {
+      open.add(Gap.SETTERS);
+    }
+    if (!plant.crew().operatorsChecked()) {
+      open.add(Gap.OPERATORS);
+    }
+    if (!plant.rates().shown()) {
+      open.add(Gap.RATES);
+    }
+    boolean estimated =
+        !plant.gave("efficiency_pct")
+            || !plant.gave("run.scrap_pct")
+            || !plant.gave("change.mold_min");
+    if (estimated) {
+      open.add(Gap.ESTIMATES);
+    }
+    jobs.forEach(job -> gaps.line(open));
+  }
+
+  private Plant plant() {
+    PlantRow plant = folder.plant();
+    List<String> allShifts = plant.hours().shifts().stream().map(Shift::name).toList();
+    List<Calendar> calendars = new ArrayList<>();
+    calendars.add(new Calendar(FloorBuilder.ALL_SHIFTS, allShifts));
+    plant
+        .hours()
+        .calendars()
+        .forEach(
+            (id, shifts) -> {
+              if (!id.equals(FloorBuilder.ALL_SHIFTS)) {
+                calendars.add(new Calendar(id, shifts));
+              }
+            });
+    Hours hours =
+        new Hours(
+            clock.zone(),
+            clock.startMin(),
+            clock.endMin(),
+            plant.hours().shifts(),
+            calendars,
+            plant.hours().closed());
+    return new Plant(
+        plant.name(),
+        hours,
+        plant.crew(),
+        plant.shipping(),
+        plant.rates(),
+        plant.changes(),
+        plant.moveToleranceMin(),
+        plant.barrelDefaultG());
+  }
+}

@@ -1,0 +1,27 @@
+package pressweek.data.molding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import pressweek.data.molding.Cycle.Hands;
+
+/** The principle is published (pages on shuttle and rotary presses); the figures are ours. */
+class CycleTest {
+  private static final Hands HANDS = new Hands(6, 20);
+
+  @Test
+  void oneLowerHalfWaitsForTheHands() {
+    assertThat(Cycle.handLoadedS(1, 28, HANDS, 2)).isEqualTo(54);
+  }
+
+  @Test
+  void twoLowerHalvesOverlap() {
+    assertThat(Cycle.handLoadedS(2, 28, HANDS, 2)).isEqualTo(30);
+  }
+
+  @Test
+  void slowHandsSetThePace() {
+    assertThat(Cycle.handLoadedS(2, 20, HANDS, 2)).isEqualTo(28);
+    assertThat(Cycle.handLoadedS(2, 26, HANDS, 2)).isEqualTo(28);
+  }
+}

@@ -1,0 +1,37 @@
+package pressweek.solver.audit;
+
+import pressweek.data.plan.Run;
+import pressweek.data.problem.Job;
+import pressweek.data.problem.Option;
+import pressweek.data.problem.Take;
+
+/**
+ * A run whose job, press and mold go together, with what it must be.
+ *
+ * @param step the run and what is on its press before it
+ * @param job its job
+ * @param option the option by which the job is made
+ * @param running true when the job was running on the press when the plan started and is the first
+ *     there
+ * @param due the change that it needs
+ */
+record Stay(Step step, Job job, Option option, boolean running, DueChange due) {
+  Run run() {
+    return step.run();
+  }
+
+  /** Working minutes of the run. */
+  long minutes() {
+    return (long) option.pace().runMin() + (due.exchanges() ? option.pace().startupMin() : 0);
+  }
+
+  /** When the order is ready to ship, minutes since 1970 UTC. */
+  long readyMin() {
+    return (long) run().endMin() + job.deadline().afterMin();
+  }
+
+  /** Pieces of an insert that it takes from free stock. */
+  long freePieces(Take take) {
+    return (long) take.pieces() + (due.exchanges() ? take.startupPieces() : 0);
+  }
+}

@@ -1,0 +1,140 @@
+package pressweek.solver.timing;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import pressweek.data.problem.FoodUse;
+import pressweek.data.problem.Job;
+import pressweek.data.problem.Option;
+import pressweek.data.problem.Press;
+import pressweek.data.problem.Problem;
+import pressweek.data.problem.Take;
+import pressweek.solver.rules.Names;
+
+/**
+ * Jobs and their options as int arrays. Options of job {@code j} on press {@code p} are {@code
+ * first(j, p)} to {@code last(j, p)}.
+ */
+final class JobTable {
+  final List<Job> jobs;
+  final int[] due;
+  final int[] after;
+  final int[] earliest;
+  final int[] material;
+  final int[] resin;
+  final boolean[] food;
+
+  final Option[] option;
+  final int[] mold;
+  final int[] tooling;
+  final int[] run;
+  final int[] startup;
+  final int[] operators;
+  final int[] firstTake;
+  final int[] takeInsert;
+  final int[] takePieces;
+  final int[] takeStartup;
+
+  private final int presses;
+  private final int[] from;
+
+  JobTable(Problem problem, Names names) {
+    jobs = problem.jobs();
+    presses = problem.floor().presses().size();
+    int n = jobs.size();
+    due = new int[n];
+    after = new int[n];
+    earliest = new int[n];
+    material = new int[n];
+    resin = new int[n];
+    food = new boolean[n];
+    from = new int[n * presses + 1];
+    int options = jobs.stream().mapToInt(j -> j.options().size()).sum();
+    option = new Option[options];
+    mold = new int[options];
+    tooling = new int[options];
+    run = new int[options];
+    startup = new int[options];
+    operators = new int[options];
+    firstTake = new int[options + 1];
+    int takes =
+        jobs.stream()
+            .flatMap(j -> j.options().stream())
+            .mapToInt(o -> o.making().takes().size())
+            .sum();
+    takeInsert = new int[takes];
+    takePieces = new int[takes];
+    takeStartup = new int[takes];
+    Map<String, Press> byId = new HashMap<>();
+    problem.floor().presses().forEach(p -> byId.put(p.id(), p));
+    int o = 0;
+    for (int j = 0; j < n; j++) {
+      Job job = jobs.get(j);
+      fillJob(j, job, problem, names);
+      for (int p = 0; p < presses; p++) {
+        from[j * presses + p] = o;
+        Press press = problem.floor().presses().get(p);
+        for (Option candidate : job.options()) {
+          if (candidate.press().equals(press.id()) && allowed(press, job)) {
+            fillOption(o++, candidate, names);
+          }
+        }
+      }
+    }
+    from[n * presses] = o;
+  }
+
+  /**
+   * Food-grade work goes nowhere near a press that is never used for it, and an "only" press takes
+   * nothing else.
+   */
+  static boolean allowed(Press press, Job job) {
+    return job.foodGrade() ? press.food() != FoodUse.NEVER : press.food() != FoodUse.ONLY;
+  }
+
+  int first(int job, int press) {
+    return from[job * presses + press];
+  }
+
+  int last(int job, int press) {
+    return from[job * presses + press + 1];
+  }
+
+  boolean canRun(int job, int press) {
+    return first(job, press) < last(job, press);
+  }
+
+  int longestRun() {
+    int longest = 0;
+    for (int o = 0; o < run.length; o++) {
+      longest = Math.max(longest, run[o] + startup[o]);
+    }
+    return longest;
+  }
+
+  private void fillJob(int j, Job job, Problem problem, Names names) {
+    due[j] = job.deadline().dueMin();
+    after[j] = job.deadline().afterMin();
+    earliest[j] = Math.max(job.deadline().earliestMin(), problem.plant().hours().startMin());
+    material[j] = names.material(job.resin(), job.colour());
+    resin[j] = names.resin(job.resin());
+    food[j] = job.foodGrade();
+  }
+
+  private void fillOption(int o, Option candidate, Names names) {
+    option[o] = candidate;
+    mold[o] = names.mold(candidate.mold());
+    tooling[o] = names.tooling(candidate.tooling());
+    run[o] = candidate.pace().runMin();
+    startup[o] = candidate.pace().startupMin();
+    operators[o] = candidate.pace().operatorThousandths();
+    int t = firstTake[o];
+    for (Take take : candidate.making().takes()) {
+      takeInsert[t] = names.insert(take.insert());
+      takePieces[t] = take.pieces();
+      takeStartup[t] = take.startupPieces();
+      t++;
+    }
+    firstTake[o + 1] = t;
+  }
+}

@@ -1,0 +1,33 @@
+package pressweek.solver.timing;
+
+/**
+ * What the timing pass finds for a job on a press: the earliest it can be done, given all that has
+ * been fixed so far.
+ */
+final class Look {
+  int option;
+  int start;
+  int changeEnd;
+  int runStart;
+  int runEnd;
+  int minutes;
+  int purgeG;
+  int kinds;
+  boolean exchanged;
+
+  /** The press that must give the mold up first, or -1. */
+  int holder;
+
+  void copy(Look other) {
+    option = other.option;
+    start = other.start;
+    changeEnd = other.changeEnd;
+    runStart = other.runStart;
+    runEnd = other.runEnd;
+    minutes = other.minutes;
+    purgeG = other.purgeG;
+    kinds = other.kinds;
+    exchanged = other.exchanged;
+    holder = other.holder;
+  }
+}

@@ -1,0 +1,96 @@
+package pressweek.solver.timing;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import pressweek.data.problem.Hours;
+import pressweek.data.problem.Shift;
+import pressweek.solver.timing.ShiftTimes.Worked;
+
+/**
+ * Operators in the house, segment by segment between the edges of shifts, against the runs that are
+ * on. A run counts in each segment in which its press works at all; a run that has been fixed
+ * counts from now on, even before it starts. Both err on the safe side.
+ */
+final class OperatorLoad {
+  private final int[] edge;
+  private final int[] inHouse;
+  private final boolean[][] works;
+  private final int[] onUntil;
+  private final int[] onOperators;
+  private final boolean checked;
+
+  OperatorLoad(Hours hours, boolean checked, Spans[] presses) {
+    this.checked = checked;
+    List<String> names = hours.shifts().stream().map(Shift::name).toList();
+    List<Worked> worked = checked ? ShiftTimes.of(hours, names, 28) : List.of();
+    edge =
+        worked.stream()
+            .flatMapToInt(w -> IntStream.of(w.from(), w.to()))
+            .sorted()
+            .distinct()
+            .toArray();
+    inHouse = new int[edge.length];
+    works = new boolean[presses.length][edge.length];
+    for (int i = 0; i + 1 < edge.length; i++) {
+      for (Worked w : worked) {
+        inHouse[i] += w.from() <= edge[i] && edge[i] < w.to() ? w.shift().operatorThousandths() : 0;
+      }
+      for (int p = 0; p < presses.length; p++) {
+        works[p][i] = presses[p].worksIn(edge[i], edge[i + 1]);
+      }
+    }
+    onUntil = new int[presses.length];
+    onOperators = new int[presses.length];
+  }
+
+  void reset() {
+    Arrays.fill(onUntil, 0);
+    Arrays.fill(onOperators, 0);
+  }
+
+  void take(int press, int end, int operators) {
+    onUntil[press] = end;
+    onOperators[press] = operators;
+  }
+
+  /**
+   * The start itself when a run may be on from start to end; otherwise the next time at which that
+   * could be otherwise.
+   */
+  int next(int press, int start, int end, int operators) {
+    if (!checked || operators == 0) {
+      return start;
+    }
+    int i = Arrays.binarySearch(edge, start);
+    i = i < 0 ? Math.max(0, -i - 2) : i;
+    for (; i + 1 < edge.length && edge[i] < end; i++) {
+      if (works[press][i] && load(press, i, Math.max(start, edge[i])) + operators > inHouse[i]) {
+        return nextEvent(start);
+      }
+    }
+    return start;
+  }
+
+  private int load(int press, int segment, int time) {
+    int sum = 0;
+    for (int q = 0; q < onUntil.length; q++) {
+      if (onUntil[q] > time && q != press && works[q][segment]) {
+        sum += onOperators[q];
+      }
+    }
+    return sum;
+  }
+
+  private int nextEvent(int time) {
+    int next = Spans.FAR;
+    for (int end : onUntil) {
+      if (end > time && end < next) {
+        next = end;
+      }
+    }
+    int i = Arrays.binarySearch(edge, time + 1);
+    i = i < 0 ? -i - 1 : i;
+    return i < edge.length ? Math.min(next, edge[i]) : next;
+  }
+}

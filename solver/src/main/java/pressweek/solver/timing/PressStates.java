@@ -1,0 +1,50 @@
+package pressweek.solver.timing;
+
+import java.util.Arrays;
+import pressweek.solver.rules.ChangeRules;
+
+/** How presses and molds stand while a pass goes on. */
+final class PressStates {
+  final ChangeRules.State[] setup;
+  final boolean[] cleared;
+  final int[] free;
+  final int[] position;
+
+  /** When a mold's last run ends, or when it has been taken off. */
+  final int[] moldFree;
+
+  /** The press that holds a mold, or -1. */
+  final int[] moldOn;
+
+  private final WeekTables week;
+
+  PressStates(WeekTables week) {
+    this.week = week;
+    setup = new ChangeRules.State[week.presses];
+    for (int p = 0; p < week.presses; p++) {
+      setup[p] = new ChangeRules.State();
+    }
+    cleared = new boolean[week.presses];
+    free = new int[week.presses];
+    position = new int[week.presses];
+    moldFree = new int[week.names.molds().size()];
+    moldOn = new int[moldFree.length];
+  }
+
+  void reset() {
+    Arrays.fill(moldFree, 0);
+    Arrays.fill(moldOn, -1);
+    Arrays.fill(position, 0);
+    for (int p = 0; p < week.presses; p++) {
+      setup[p].mold = week.standing[p];
+      setup[p].tooling = week.standingTooling[p];
+      setup[p].material = week.standingMaterial[p];
+      cleared[p] = week.standingCleared[p];
+      free[p] = week.start;
+      if (week.standing[p] >= 0) {
+        moldOn[week.standing[p]] = p;
+        moldFree[week.standing[p]] = week.start;
+      }
+    }
+  }
+}

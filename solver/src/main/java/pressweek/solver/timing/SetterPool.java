@@ -1,0 +1,157 @@
+package pressweek.solver.timing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import pressweek.data.problem.Crew;
+import pressweek.data.problem.Hours;
+import pressweek.data.problem.Shift;
+import pressweek.solver.timing.ShiftTimes.Piece;
+import pressweek.solver.timing.ShiftTimes.Worked;
+
+/**
+ * The setters of the plant as servers: setter {@code k} is there whenever more than {@code k} are
+ * in the house. A change takes the one who can start it first.
+ */
+final class SetterPool {
+  private final Spans[] there;
+  private final int[] free;
+  private final int sharePct;
+  private final boolean maySpanGap;
+  private final boolean checked;
+
+  private int chosen;
+
+  SetterPool(Hours hours, Crew crew) {
+    checked = crew.settersChecked();
+    sharePct = crew.setterSharePct();
+    maySpanGap = crew.changeMaySpanGap();
+    there =
+        checked
+            ? presence(hours).stream().map(SetterPool::spans).toArray(Spans[]::new)
+            : new Spans[0];
+    free = new int[there.length];
+  }
+
+  private static Spans spans(List<Piece> pieces) {
+    return new Spans(pieces.stream().map(p -> new Spans.Span(p.from(), p.to(), p.to())).toList());
+  }
+
+  private static List<List<Piece>> presence(Hours hours) {
+    List<String> names = hours.shifts().stream().map(Shift::name).toList();
+    List<Worked> worked = ShiftTimes.of(hours, names, 28);
+    int[] edges =
+        worked.stream()
+            .flatMapToInt(w -> java.util.stream.IntStream.of(w.from(), w.to()))
+            .sorted()
+            .distinct()
+            .toArray();
+    List<List<Piece>> there = new ArrayList<>();
+    for (int i = 0; i + 1 < edges.length; i++) {
+      int at = edges[i];
+      int count = 0;
+      for (Worked w : worked) {
+        count += w.from() <= at && at < w.to() ? w.shift().setters() : 0;
+      }
+      for (int k = 0; k < count; k++) {
+        if (there.size() <= k) {
+          there.add(new ArrayList<>());
+        }
+        there.get(k).add(new Piece(at, edges[i + 1]));
+      }
+    }
+    return there.stream().map(Pieces::union).toList();
+  }
+
+  void reset() {
+    Arrays.fill(free, 0);
+  }
+
+  /**
+   * The first start, not before a time, at which a change of so many minutes can be done on a
+   * press; {@link Spans#FAR} for never.
+   */
+  int start(Spans press, int time, int minutes) {
+    chosen = -1;
+    if (!checked) {
+      return pressStart(press, time, minutes);
+    }
+    int best = Spans.FAR;
+    for (int k = 0; k < free.length && best > time; k++) {
+      int start = startWith(k, press, Math.max(time, free[k]), minutes);
+      if (start < best) {
+        best = start;
+        chosen = k;
+      }
+    }
+    return best;
+  }
+
+  /**
+   * Takes the setter found by the last {@link #start} until the change ends and his share of other
+   * work is done.
+   */
+  void take(int end, int minutes) {
+    if (chosen >= 0) {
+      free[chosen] = end + (minutes * (100 - sharePct) + sharePct - 1) / sharePct;
+    }
+  }
+
+  private int pressStart(Spans press, int time, int minutes) {
+    int i = press.at(time);
+    while (i < press.size()) {
+      int start = Math.max(time, press.from(i));
+      int end = press.doneIn(i, start, minutes);
+      if (end == press.size()) {
+        return Spans.FAR;
+      }
+      if (maySpanGap || press.stretchTo(end) == press.stretchTo(i)) {
+        return start;
+      }
+      i = press.at(press.stretchTo(i));
+    }
+    return Spans.FAR;
+  }
+
+  private int startWith(int k, Spans press, int time, int minutes) {
+    Spans setter = there[k];
+    int start = time;
+    while (start < Spans.FAR) {
+      start = pressStart(press, start, minutes);
+      int i = start >= Spans.FAR ? setter.size() : setter.at(start);
+      if (i == setter.size()) {
+        return Spans.FAR;
+      }
+      if (start >= setter.from(i)) {
+        int absent = absence(setter, i, press, start, minutes);
+        if (absent < 0) {
+          return start;
+        }
+        i = absent + 1;
+        if (i == setter.size()) {
+          return Spans.FAR;
+        }
+      }
+      start = setter.from(i);
+    }
+    return Spans.FAR;
+  }
+
+  /**
+   * The presence after which the setter is missing for a working minute of the change, or -1 when
+   * he is there for all of them.
+   */
+  private int absence(Spans setter, int first, Spans press, int start, int minutes) {
+    int end = press.finish(start, minutes);
+    int i = first;
+    while (setter.to(i) < end) {
+      int back = i + 1 < setter.size() ? setter.from(i + 1) : Spans.FAR;
+      boolean gone = press.worksIn(setter.to(i), Math.min(back, end));
+      if (!maySpanGap || back >= Spans.FAR || gone) {
+        return i;
+      }
+      i++;
+    }
+    return -1;
+  }
+}

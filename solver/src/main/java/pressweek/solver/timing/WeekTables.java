@@ -1,0 +1,194 @@
+package pressweek.solver.timing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import pressweek.data.problem.Job;
+import pressweek.data.problem.Option;
+import pressweek.data.problem.Press;
+import pressweek.data.problem.PressState;
+import pressweek.data.problem.Problem;
+import pressweek.data.problem.Promise;
+import pressweek.solver.rules.ChangeRules;
+import pressweek.solver.rules.Charges;
+import pressweek.solver.rules.Names;
+
+/**
+ * A problem as the timing pass reads it: built once, never changed, shared by all passes over the
+ * problem.
+ */
+public final class WeekTables {
+  final Problem problem;
+  final Names names;
+  final JobTable jobs;
+  final Charges charges;
+  final Spans[] hours;
+  final int presses;
+  final int start;
+  final int end;
+  final int insertLead;
+  final int moveTolerance;
+
+  final int[] standing;
+  final int[] standingTooling;
+  final int[] standingMaterial;
+  final boolean[] standingCleared;
+
+  /** The job that is running on a press, or -1. */
+  final int[] running;
+
+  /** The mold it runs in, or -1 when the plant did not say. */
+  final int[] runningMold;
+
+  /** Promised start of a job, or -1. */
+  final int[] promised;
+
+  /** Jobs fixed at the head of each press: what is running, then what is promised by start. */
+  final int[][] fixed;
+
+  /** PRESS_RATE and KEPT_PRESS of an option. */
+  final long[] pressRate;
+
+  final long[] keptPress;
+
+  /**
+   * Jobs that no press may take, since none that could is open for food-grade (or for other) work.
+   */
+  final int[] nowhere;
+
+  final long nowhereCost;
+
+  public WeekTables(Problem problem) {
+    this.problem = problem;
+    names = new Names(problem);
+    jobs = new JobTable(problem, names);
+    charges = new Charges(problem, names);
+    List<Press> list = problem.floor().presses();
+    presses = list.size();
+    hours = new Spans[presses];
+    int longest = jobs.longestRun() + 1440;
+    for (int p = 0; p < presses; p++) {
+      hours[p] = PressTime.of(problem, list.get(p), longest);
+    }
+    start = problem.plant().hours().startMin();
+    end = problem.plant().hours().endMin();
+    insertLead = problem.plant().crew().insertLeadMin();
+    moveTolerance = problem.plant().moveToleranceMin();
+    standing = new int[presses];
+    standingTooling = new int[presses];
+    standingMaterial = new int[presses];
+    standingCleared = new boolean[presses];
+    running = new int[presses];
+    runningMold = new int[presses];
+    promised = new int[jobs.jobs.size()];
+    fixed = new int[presses][];
+    readFloor();
+    pressRate = new long[jobs.option.length];
+    keptPress = new long[jobs.option.length];
+    chargeOptions();
+    nowhere = IntStream.range(0, jobCount()).filter(this::fitsNowhere).toArray();
+    nowhereCost = Arrays.stream(nowhere).mapToLong(charges::unplaced).sum();
+  }
+
+  private boolean fitsNowhere(int job) {
+    return IntStream.range(0, presses).noneMatch(p -> jobs.canRun(job, p));
+  }
+
+  private void readFloor() {
+    Arrays.fill(standing, -1);
+    Arrays.fill(running, -1);
+    Arrays.fill(runningMold, -1);
+    Arrays.fill(promised, -1);
+    List<List<Integer>> heads = new ArrayList<>();
+    for (int p = 0; p < presses; p++) {
+      heads.add(new ArrayList<>());
+    }
+    for (PressState state : problem.floor().states()) {
+      int p = names.press(state.press());
+      standing[p] = state.setup().mold().isEmpty() ? -1 : names.mold(state.setup().mold());
+      standingTooling[p] = names.tooling(state.setup().tooling());
+      standingMaterial[p] = names.material(state.setup().resin(), state.setup().colour());
+      standingCleared[p] = state.clearedForFood();
+      int job = names.job(state.job());
+      if (job >= 0 && jobs.canRun(job, p)) {
+        running[p] = job;
+        runningMold[p] = standing[p];
+        heads.get(p).add(job);
+      }
+    }
+    List<Promise> promises = new ArrayList<>(problem.floor().promises());
+    promises.sort(Comparator.comparingInt(Promise::startMin).thenComparing(Promise::job));
+    for (Promise promise : promises) {
+      int job = names.job(promise.job());
+      int p = names.press(promise.press());
+      if (job >= 0 && jobs.canRun(job, p) && !heads.get(p).contains(job)) {
+        promised[job] = promise.startMin();
+        heads.get(p).add(job);
+      }
+    }
+    for (int p = 0; p < presses; p++) {
+      fixed[p] = heads.get(p).stream().mapToInt(Integer::intValue).toArray();
+    }
+  }
+
+  private void chargeOptions() {
+    List<Press> list = problem.floor().presses();
+    for (int j = 0; j < jobs.jobs.size(); j++) {
+      Job job = jobs.jobs.get(j);
+      for (int p = 0; p < presses; p++) {
+        for (int o = jobs.first(j, p); o < jobs.last(j, p); o++) {
+          Option option = jobs.option[o];
+          pressRate[o] = charges.pressRate(job, option);
+          keptPress[o] = charges.keptPress(list.get(p), job, option);
+        }
+      }
+    }
+  }
+
+  /** How many jobs there are to place. */
+  public int jobCount() {
+    return jobs.jobs.size();
+  }
+
+  /** How many presses there are. */
+  public int pressCount() {
+    return presses;
+  }
+
+  /** Whether a job may be placed on a press at all. */
+  public boolean canRun(int job, int press) {
+    return jobs.canRun(job, press);
+  }
+
+  /** Whether a job is fixed to a press: running there or promised. */
+  public boolean isFixed(int job) {
+    return promised[job] >= 0 || Arrays.stream(running).anyMatch(r -> r == job);
+  }
+
+  /** Jobs fixed at the head of a press, in order. */
+  public int[] fixedOn(int press) {
+    return fixed[press].clone();
+  }
+
+  /** The number of a job of this problem by its id, or -1. */
+  public int job(String id) {
+    return names.job(id);
+  }
+
+  /** The number of a press of this problem by its id. */
+  public int press(String id) {
+    return names.press(id);
+  }
+
+  /** The number of a press of this problem by its id, or -1. */
+  public int pressOrNone(String id) {
+    return names.pressOrNone(id);
+  }
+
+  /** Rules for changes, a fresh copy for each pass, since its answers are kept in fields. */
+  ChangeRules changeRules() {
+    return new ChangeRules(problem, names);
+  }
+}
