@@ -56,11 +56,11 @@ public final class Headline {
             : figures.lateLines() + " late by " + Minutes.words(figures.lateMin()) + " in all";
     String unplaced =
         figures.unplacedLines() == 0 ? "none is unplaced" : figures.unplacedLines() + " unplaced";
+    String ready = onTime == 0 ? "none is" : onTime + (onTime == 1 ? " is" : " are");
     return "Of "
         + counted(all, "order line")
         + ", "
-        + onTime
-        + (onTime == 1 ? " is" : " are")
+        + ready
         + " ready on time, "
         + late
         + ", "

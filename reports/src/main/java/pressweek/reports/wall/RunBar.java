@@ -16,6 +16,7 @@ final class RunBar {
   private static final double THIN = 6;
   private static final double MARK = 10;
   private static final double PAD = 4;
+  private static final double SPARE = 2.5;
 
   private final Strip strip;
   private final Run run;
@@ -78,18 +79,22 @@ final class RunBar {
     link.add(lines);
   }
 
+  /**
+   * The order line, and below it the item; in a narrow bar the order line alone, in smaller
+   * letters.
+   */
   private Element lines(Stay stay, double x, double room, String cssClass) {
-    String order = TextFit.width(job.id(), Strip.LARGE) <= room ? job.id() : "";
+    Element group = Element.of("g", ("label " + cssClass).trim());
+    if (TextFit.width(job.id(), Strip.LARGE) > room) {
+      double wider = room + 2 * SPARE;
+      return TextFit.width(job.id(), Strip.TINY) > wider
+          ? group
+          : group.add(Strip.text("tiny", x - SPARE, Strip.BAR_Y + 18, job.id()));
+    }
+    group.add(Strip.text("large", x, Strip.BAR_Y + 12, job.id()));
     String word = stay == Stay.FREE ? "" : stay.word() + " \u00B7 ";
     String item = TextFit.fit(word + job.item().code(), Strip.SMALL, room);
-    Element group = Element.of("g", ("label " + cssClass).trim());
-    if (!order.isEmpty()) {
-      group.add(Strip.text("large", x, Strip.BAR_Y + 12, order));
-    }
-    if (!order.isEmpty() && !item.isEmpty()) {
-      group.add(Strip.text("small", x, Strip.BAR_Y + 24, item));
-    }
-    return group;
+    return item.isEmpty() ? group : group.add(Strip.text("small", x, Strip.BAR_Y + 24, item));
   }
 
   /** Two chevrons for what is running, a pin for what is promised. */

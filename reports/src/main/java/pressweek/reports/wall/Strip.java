@@ -25,6 +25,7 @@ record Strip(PlanBook book, Press press, List<Span> working, TimeAxis axis, Band
   static final double BAR = 29;
   static final double LARGE = 11;
   static final double SMALL = 10;
+  static final double TINY = 9;
 
   Strip {
     working = List.copyOf(working);

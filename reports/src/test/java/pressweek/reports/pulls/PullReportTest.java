@@ -1,0 +1,144 @@
+package pressweek.reports.pulls;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import pressweek.data.plan.Pull;
+import pressweek.data.problem.Materials;
+import pressweek.reports.sample.SampleWeek;
+import pressweek.reports.sample.SmallPlan;
+import pressweek.reports.schedule.PlanBook;
+
+class PullReportTest {
+  private static final String MONDAY = "2026-11-30T";
+
+  private static List<PullRow> rows(SmallPlan plan) {
+    return PullReport.rows(PlanBook.of(plan.plan()));
+  }
+
+  private static SmallPlan oneRun() {
+    return new SmallPlan()
+        .job("4711", "V1", MONDAY + "22:00")
+        .run("R1", "4711", "V1", MONDAY + "08:00", MONDAY + "12:00");
+  }
+
+  @Test
+  void rowNamesTheOrderLineAndTheInsertInWords() {
+    PullRow row = rows(oneRun().pull("R1", "V1", MONDAY + "07:30", "S0825")).get(0);
+    assertThat(row.line()).hasValueSatisfying(l -> assertThat(l.id()).isEqualTo("4711/1"));
+    assertThat(row.words()).isEqualTo("stud, M8x1.25, 25 mm, steel, zinc trivalent");
+    assertThat(row.thread()).isEqualTo("M8x1.25");
+    assertThat(row.shiftId()).isEqualTo("2026-11-30 early");
+    assertThat(row.cautions()).isEmpty();
+  }
+
+  @Test
+  void lookAlikesOfOneShiftNameEachOther() {
+    List<PullRow> rows =
+        rows(
+            oneRun()
+                .pull("R1", "V1", MONDAY + "07:30", "S0825")
+                .pull("R1", "V2", MONDAY + "13:59", "T5618")
+                .pull("R1", "V2", MONDAY + "09:00", "L1000"));
+    assertThat(rows)
+        .extracting(PullRow::caution)
+        .containsExactly(
+            "looks like 5/16-18 UNC: check with the thread gauge",
+            "",
+            "looks like M8x1.25: check with the thread gauge");
+  }
+
+  @Test
+  void lookAlikeInAnotherShiftIsNoCaution() {
+    List<PullRow> rows =
+        rows(
+            oneRun()
+                .pull("R1", "V1", MONDAY + "13:59", "S0825")
+                .pull("R1", "V2", MONDAY + "14:00", "T5618"));
+    assertThat(rows).allSatisfy(r -> assertThat(r.cautions()).isEmpty());
+  }
+
+  @Test
+  void sameThreadTwiceIsNoCaution() {
+    List<PullRow> rows =
+        rows(
+            oneRun()
+                .pull("R1", "V1", MONDAY + "07:30", "T5618")
+                .pull("R1", "V2", MONDAY + "08:30", "T5618"));
+    assertThat(rows).allSatisfy(r -> assertThat(r.cautions()).isEmpty());
+  }
+
+  @Test
+  void threadThatIsNotReadIsSaidNotToBeCompared() {
+    SmallPlan plan = oneRun();
+    plan.materials =
+        new Materials(
+            List.of(),
+            List.of(),
+            List.of(
+                SampleWeek.insert("P1", "blind", "G1/4", 0, "brass", "", ""),
+                SampleWeek.insert("P2", "blind", "M6x1", 0, "brass", "", "")),
+            plan.materials.stock());
+    plan.pull("R1", "V1", MONDAY + "07:30", "P1").pull("R1", "V1", MONDAY + "07:31", "P2");
+    assertThat(rows(plan))
+        .extracting(PullRow::caution)
+        .containsExactly("thread not compared with the others: check with the thread gauge", "");
+  }
+
+  @Test
+  void hexavalentFinishAndReceiptAreCautions() {
+    SmallPlan plan = oneRun();
+    plan.pulls.add(
+        new Pull(
+            "R1",
+            "V1",
+            SampleWeek.at("2026-12-01T12:00"),
+            "S5616",
+            "",
+            "",
+            SampleWeek.at("2026-12-01T10:00"),
+            100));
+    assertThat(rows(plan).get(0).cautions())
+        .containsExactly(
+            "hexavalent chromium: handle by the site procedure", "from receipt Tue 10:00");
+  }
+
+  @Test
+  void rowsGoByShiftThenPressThenTime() {
+    List<PullRow> rows =
+        rows(
+            oneRun()
+                .pull("R1", "V2", MONDAY + "07:00", "S0825")
+                .pull("R1", "V1", MONDAY + "15:00", "S0825")
+                .pull("R1", "V1", MONDAY + "12:00", "S0825")
+                .pull("R1", "V1", MONDAY + "06:30", "S0825"));
+    assertThat(rows)
+        .extracting(r -> r.shiftId() + " " + r.pull().press())
+        .containsExactly(
+            "2026-11-30 early V1",
+            "2026-11-30 early V1",
+            "2026-11-30 early V2",
+            "2026-11-30 late V1");
+    assertThat(rows.get(0).pull().needByMin()).isEqualTo(SampleWeek.at(MONDAY + "06:30"));
+  }
+
+  @Test
+  void betweenShiftsTheShiftBeforeBrings() {
+    PullRow row = rows(oneRun().pull("R1", "V1", "2026-12-01T05:30", "S0825")).get(0);
+    assertThat(row.shiftId()).isEqualTo("2026-11-30 late");
+  }
+
+  @Test
+  void beforeThePlanStartsItsFirstShiftBrings() {
+    PullRow row = rows(oneRun().pull("R1", "V1", MONDAY + "05:30", "S0825")).get(0);
+    assertThat(row.shiftId()).isEqualTo("2026-11-30 early");
+  }
+
+  @Test
+  void insertWithoutARowSaysSo() {
+    PullRow row = rows(oneRun().pull("R9", "V1", MONDAY + "07:30", "NONE")).get(0);
+    assertThat(row.words()).isEqualTo("not in inserts.csv");
+    assertThat(row.line()).isEmpty();
+  }
+}
