@@ -41,7 +41,7 @@ final class RandomShifts {
             LocalTime.of(6, 0),
             LocalTime.of(14, 0),
             List.of(new Break(LocalTime.of(10, 0), LocalTime.of(10, 30))),
-            setters,
+            setters + 1,
             operators),
         new Shift(
             "late",
@@ -49,7 +49,7 @@ final class RandomShifts {
             LocalTime.of(14, 0),
             LocalTime.of(22, 0),
             List.of(new Break(LocalTime.of(18, 0), LocalTime.of(18, 30))),
-            setters,
+            Math.max(1, setters - 1),
             operators),
         new Shift(
             "saturday",

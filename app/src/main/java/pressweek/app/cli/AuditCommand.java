@@ -2,6 +2,7 @@ package pressweek.app.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,6 +51,10 @@ final class AuditCommand implements Callable<Integer> {
   }
 
   private int audit(PrintWriter err) throws IOException {
+    if (!Files.isDirectory(folder) || !Files.isRegularFile(file)) {
+      err.println("expected the folder of a plant and a plan.json; got " + folder + " and " + file);
+      return ExitCode.BAD_INPUT;
+    }
     PlanFile.Reading reading = PlanFile.read(file);
     reading.errors().forEach(err::println);
     if (reading.plan().isEmpty()) {

@@ -107,6 +107,10 @@ final class PlanCommand implements Callable<Integer> {
       throw new ParameterException(spec.commandLine(), "--out " + out + " is not a folder");
     }
     int nowMin = Moments.nextHour(spec.commandLine(), now);
+    if (!Files.isDirectory(folder)) {
+      throw new ParameterException(
+          spec.commandLine(), folder + " is not a folder; expected the folder of a plant");
+    }
     Folder read = FolderReader.read(folder);
     WeekResult week = Week.build(read, nowMin);
     if (week.problem().isEmpty()) {

@@ -20,7 +20,7 @@ final class SetterCheck {
     Balance setters = new Balance();
     week.shifts().forEach(shift -> setters.add(shift.span(), shift.shift().setters()));
     List<Work> works = works(week);
-    works.forEach(work -> setters.take(withRest(work, crew.setterSharePct()), 1));
+    works.forEach(work -> setters.take(withRest(week, work, crew.setterSharePct()), 1));
     for (Work.Overload overload : Work.overloads(works, setters.lessThan(0))) {
       Work last = overload.last();
       findings.add(
@@ -80,11 +80,22 @@ final class SetterCheck {
     return works;
   }
 
-  /** From the start of a change until its setter is free for the next one. */
-  private static Span withRest(Work work, int sharePct) {
+  /**
+   * From the start of a change until its setter is free for the next one; what else he has to do
+   * does not outlast the first end of a shift in progress when the change ends.
+   */
+  private static Span withRest(Week week, Work work, int sharePct) {
     long share = Math.max(1, sharePct);
     long minutes = work.working().minutes(work.span());
     long rest = -Math.floorDiv(-minutes * (100 - share), share);
-    return new Span(work.span().fromMin(), work.span().toMin() + rest);
+    long end = work.span().toMin();
+    long shiftEnd =
+        week.shifts().stream()
+            .map(ShiftTime::span)
+            .filter(span -> span.fromMin() < end && end <= span.toMin())
+            .mapToLong(Span::toMin)
+            .min()
+            .orElse(end);
+    return new Span(work.span().fromMin(), Math.max(end, Math.min(end + rest, shiftEnd)));
   }
 }
