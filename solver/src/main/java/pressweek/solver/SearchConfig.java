@@ -27,18 +27,24 @@ final class SearchConfig {
   private static final int MOVES_A_STEP = 50;
 
   /**
-   * Starting temperature as a share of the mean cost of a job, about the size of a small step
-   * uphill. The temperature falls evenly to nothing, so that a higher start would waste most of the
-   * time on random walks: 0.02 to 0.2 gave results within 1 % of each other, 0.5 and more worse.
+   * Starting temperature as a share of the mean cost of a job: so much divided by the number of
+   * jobs, within bounds. The temperature falls evenly to nothing. In a large week a high start
+   * wastes most of the time on random walks (0.02 to 0.2 gave results within 1 % of each other on
+   * 144 jobs, 0.5 and more worse); in a small one a low start is caught in the first valley.
    */
-  private static final double SHARE = 0.06;
+  private static final double SHARE_TIMES_JOBS = 9;
+
+  private static final double LEAST_SHARE = 0.03;
+  private static final double MOST_SHARE = 2;
 
   private final long temperature;
 
   /** A set-up for a week of so many jobs whose best plan so far costs so much. */
   SearchConfig(long cost, int jobs) {
     double mean = Math.min(cost, Long.MAX_VALUE / 8) / (double) Math.max(1, jobs);
-    temperature = Math.max(1, (long) (SHARE * mean));
+    double share =
+        Math.max(LEAST_SHARE, Math.min(MOST_SHARE, SHARE_TIMES_JOBS / Math.max(1, jobs)));
+    temperature = Math.max(1, (long) (share * mean));
   }
 
   SolverFactory<PressWeek> factory(long seed, int steps, long millis) {
