@@ -1,10 +1,12 @@
 package pressweek.solver.audit;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import pressweek.data.plan.Change;
 import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
+import pressweek.data.problem.Option;
 import pressweek.data.problem.PressState;
 
 /** RUNNING: what is running stays where it is and goes on as soon as it can. */
@@ -41,14 +43,18 @@ final class RunningCheck {
     }
     InsertStock stock = new InsertStock(week);
     long last = stock.needMin(week.problem().plant().hours().endMin());
-    return week.problem().jobs().stream()
-        .filter(job -> job.id().equals(state.job()))
-        .flatMap(job -> job.options().stream())
-        .filter(option -> option.press().equals(state.press()))
-        .allMatch(
-            option ->
-                option.making().takes().stream()
-                    .anyMatch(take -> stock.cameIn(take.insert(), last) < take.pieces()));
+    List<Option> options =
+        week.problem().jobs().stream()
+            .filter(job -> job.id().equals(state.job()))
+            .flatMap(job -> job.options().stream())
+            .filter(option -> option.press().equals(state.press()))
+            .toList();
+    return !options.isEmpty()
+        && options.stream()
+            .allMatch(
+                option ->
+                    option.making().takes().stream()
+                        .anyMatch(take -> stock.cameIn(take.insert(), last) < take.pieces()));
   }
 
   private static void stays(Step step, PressState state, Findings findings) {
