@@ -92,10 +92,14 @@ final class Pulling {
         .orElseThrow(() -> new IllegalStateException("run " + run.id() + " has no option"));
   }
 
+  private int needBy(Run run) {
+    return run.startMin() - problem.plant().crew().insertLeadMin();
+  }
+
   private void pull(Run run, Job job, Take take, List<Pull> pulls) {
     boolean exchanged = run.change().kinds().stream().anyMatch(k -> k != ChangeKind.FOOD_CLEARANCE);
     int need = take.pieces() + (exchanged ? take.startupPieces() : 0);
-    int needBy = run.startMin() - problem.plant().crew().insertLeadMin();
+    int needBy = needBy(run);
     if (!problem.materials().stock().checked()) {
       int all = need + take.reservedPieces();
       if (all > 0) {
@@ -103,9 +107,9 @@ final class Pulling {
       }
       return;
     }
-    int reserved = draw(run, needBy, take, job.id(), take.reservedPieces(), pulls);
-    reserved = draw(run, needBy, take, job.line().order(), reserved, pulls);
-    int missing = draw(run, needBy, take, "", need + reserved, pulls);
+    int reserved = draw(run, take, job.id(), take.reservedPieces(), pulls);
+    reserved = draw(run, take, job.line().order(), reserved, pulls);
+    int missing = draw(run, take, "", need + reserved, pulls);
     if (missing > 0) {
       throw new IllegalStateException(
           "run " + run.id() + " lacks " + missing + " of " + take.insert());
@@ -116,7 +120,8 @@ final class Pulling {
    * Draws pieces from the sources reserved for someone ("" for free ones); answers how many are
    * still missing.
    */
-  private int draw(Run run, int needBy, Take take, String who, int pieces, List<Pull> pulls) {
+  private int draw(Run run, Take take, String who, int pieces, List<Pull> pulls) {
+    int needBy = needBy(run);
     int missing = pieces;
     for (Source source : sources.getOrDefault(take.insert(), List.of())) {
       int drawn = Math.min(missing, source.left);

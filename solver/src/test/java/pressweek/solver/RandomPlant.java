@@ -11,7 +11,35 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
-import pressweek.data.problem.*;
+import pressweek.data.problem.Barrel;
+import pressweek.data.problem.Calendar;
+import pressweek.data.problem.ChangeTable;
+import pressweek.data.problem.Colour;
+import pressweek.data.problem.Crew;
+import pressweek.data.problem.Downtime;
+import pressweek.data.problem.Floor;
+import pressweek.data.problem.FoodUse;
+import pressweek.data.problem.Hours;
+import pressweek.data.problem.Insert;
+import pressweek.data.problem.Job;
+import pressweek.data.problem.Lot;
+import pressweek.data.problem.LotStatus;
+import pressweek.data.problem.Materials;
+import pressweek.data.problem.Mold;
+import pressweek.data.problem.Orientation;
+import pressweek.data.problem.Plant;
+import pressweek.data.problem.Press;
+import pressweek.data.problem.PressState;
+import pressweek.data.problem.Problem;
+import pressweek.data.problem.Promise;
+import pressweek.data.problem.Rates;
+import pressweek.data.problem.Receipt;
+import pressweek.data.problem.Resin;
+import pressweek.data.problem.Setup;
+import pressweek.data.problem.Shift;
+import pressweek.data.problem.Shipping;
+import pressweek.data.problem.Stock;
+import pressweek.data.problem.Table;
 
 /**
  * Problems drawn by a seed, for tests: every rule is switched on and off by the draw. The week
@@ -19,7 +47,7 @@ import pressweek.data.problem.*;
  */
 public final class RandomPlant {
   private static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
-  private static final int START =
+  static final int START =
       (int) (java.time.LocalDateTime.of(2026, 11, 30, 6, 0).atZone(ZONE).toEpochSecond() / 60);
   private static final OptionalDouble NONE = OptionalDouble.empty();
 
@@ -65,7 +93,7 @@ public final class RandomPlant {
   }
 
   public Problem build() {
-    List<Shift> shifts = shifts();
+    List<Shift> shifts = RandomShifts.of(rules, presses);
     int end = START + days * 1440;
     Crew crew = new Crew(maybe(80), maybe(70), 80, maybe(15), random.nextInt(3) * 20);
     Hours hours =
@@ -198,8 +226,9 @@ public final class RandomPlant {
     }
     double hoursAWeek = rules ? 70 : 24.0 * days;
     double meanRun = load * hoursAWeek * 60 * presses / jobs;
+    RandomJobs drawn = new RandomJobs(random, rules, presses, molds, days);
     for (int j = 0; j < jobs; j++) {
-      jobList.add(job(j, fits, meanRun, pressList, insertCount, names));
+      jobList.add(drawn.job(j, fits, meanRun, pressList, insertCount, names));
     }
     List<PressState> states = new ArrayList<>();
     List<Promise> promises = new ArrayList<>();
@@ -267,109 +296,5 @@ public final class RandomPlant {
         jobList,
         List.of(),
         List.of());
-  }
-
-  private Job job(
-      int j,
-      boolean[][] fits,
-      double meanRun,
-      List<Press> pressList,
-      int insertCount,
-      String[] names) {
-    int m = random.nextInt(molds);
-    boolean twin = random.nextInt(4) == 0;
-    int runMin = (int) Math.max(15, meanRun * (0.2 + 1.6 * random.nextDouble()));
-    boolean food = maybe(12);
-    String insert = "I" + random.nextInt(insertCount);
-    int operators = rules ? random.nextInt(4) * 250 : 0;
-    List<Option> options = new ArrayList<>();
-    for (int mold : twin ? new int[] {m, (m + 1) % molds} : new int[] {m}) {
-      Making making =
-          new Making(
-              500,
-              2,
-              10,
-              400,
-              rules ? List.of(new Take(insert, 300 + random.nextInt(2000), 20, 0)) : List.of());
-      for (int p = 0; p < presses; p++) {
-        if (fits[mold][p]
-            || (mold == m && food && pressList.get(p).food() == FoodUse.OPEN && p % 3 == 0)) {
-          options.add(
-              new Option(
-                  "P" + p,
-                  "M" + mold,
-                  maybe(30) ? "T1" : "",
-                  making,
-                  new Pace(30_000, runMin + (p % 3) * runMin / 10, 6, operators, "drawn"),
-                  Standing.CHECKED,
-                  List.of()));
-        }
-      }
-    }
-    int due = START + (int) (days * 1440 * (random.nextDouble() * 1.1 - 0.1));
-    OrderLine line = new OrderLine("" + j, "1", "", "item " + j, 1000, due, List.of(), "");
-    return new Job(
-        line,
-        new Item("item " + j, List.of()),
-        new Quantity(1000, 0, 0, 1000),
-        new Deadline(
-            START + (maybe(10) ? random.nextInt(3000) : 0),
-            due,
-            maybe(50) ? random.nextInt(600) : 0,
-            25 * (1 + random.nextInt(12))),
-        names[random.nextInt(5)],
-        "C" + random.nextInt(8),
-        food,
-        options);
-  }
-
-  private List<Shift> shifts() {
-    if (!rules) {
-      return List.of(
-          new Shift(
-              "early",
-              EnumSet.allOf(DayOfWeek.class),
-              LocalTime.MIDNIGHT,
-              LocalTime.MIDNIGHT,
-              List.of(),
-              99,
-              99_000),
-          new Shift(
-              "late",
-              EnumSet.noneOf(DayOfWeek.class),
-              LocalTime.of(1, 0),
-              LocalTime.of(2, 0),
-              List.of(),
-              0,
-              0));
-    }
-    EnumSet<DayOfWeek> week = EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY);
-    int setters = Math.max(1, presses / 4);
-    int operators = Math.max(1, presses / 3) * 1000;
-    return List.of(
-        new Shift(
-            "early",
-            week,
-            LocalTime.of(6, 0),
-            LocalTime.of(14, 0),
-            List.of(new Break(LocalTime.of(10, 0), LocalTime.of(10, 30))),
-            setters,
-            operators),
-        new Shift(
-            "late",
-            week,
-            LocalTime.of(14, 0),
-            LocalTime.of(22, 0),
-            List.of(new Break(LocalTime.of(18, 0), LocalTime.of(18, 30))),
-            setters,
-            operators),
-        new Shift(
-            "saturday",
-            EnumSet.of(DayOfWeek.SATURDAY),
-            LocalTime.of(6, 0),
-            LocalTime.of(14, 0),
-            List.of(),
-            1,
-            operators / 2 + 500));
   }
 }

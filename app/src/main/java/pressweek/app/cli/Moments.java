@@ -3,7 +3,6 @@ package pressweek.app.cli;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
-import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
@@ -14,8 +13,8 @@ final class Moments {
   private Moments() {}
 
   /** The given moment, else the present, as minutes since 1970 UTC, rounded up to the hour. */
-  static int nextHour(CommandLine line, Optional<String> given) {
-    Instant moment = given.map(text -> parse(line, text)).orElseGet(Instant::now);
+  static int nextHour(CommandLine line, String given) {
+    Instant moment = given.isEmpty() ? Instant.now() : parse(line, given);
     long hours = Math.floorDiv(moment.getEpochSecond() + 3599, 3600);
     return Math.toIntExact(hours * 60);
   }

@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -16,7 +15,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import pressweek.app.WeekPlanner;
+import pressweek.app.plan.WeekPlanner;
 import pressweek.data.files.Folder;
 import pressweek.data.files.FolderReader;
 import pressweek.data.plan.Plan;
@@ -72,10 +71,11 @@ final class PlanCommand implements Callable<Integer> {
 
   @Option(
       names = "--now",
+      defaultValue = "",
       paramLabel = "TIME",
       description =
           "moment from which to plan, as 2026-11-30T06:00Z, where plant.json has no plan_start (default: now)")
-  private Optional<String> now = Optional.empty();
+  private String now = "";
 
   @Option(
       names = "--allow-late",

@@ -1,6 +1,7 @@
 package pressweek.data.files;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -74,10 +75,7 @@ final class Findings {
         .anyMatch(f -> f.file().equals(file.fileName()) || f.file().equals(file.workbookName()));
   }
 
-  /**
-   * All findings in the order in which they were added, and a line for those that were only
-   * counted.
-   */
+  /** All findings by file and line, and a line for those that were only counted. */
   List<InputError> list() {
     List<InputError> all = new ArrayList<>(shown);
     for (Kind kind : order) {
@@ -86,7 +84,21 @@ final class Findings {
         all.add(more(kind, group));
       }
     }
+    all.sort(
+        Comparator.comparingInt(Findings::rank)
+            .thenComparing(InputError::file)
+            .thenComparingInt(InputError::line));
     return List.copyOf(all);
+  }
+
+  /** Place of the file among those that a folder may hold; others come last. */
+  private static int rank(InputError finding) {
+    for (InputFile file : InputFile.values()) {
+      if (finding.file().equals(file.fileName()) || finding.file().equals(file.workbookName())) {
+        return file.ordinal();
+      }
+    }
+    return InputFile.values().length;
   }
 
   private static InputError more(Kind kind, Group group) {

@@ -21,6 +21,7 @@ final class HeaderReader {
   private final Map<String, Slot> slots = new HashMap<>();
   private boolean torn;
   private boolean tonAsked;
+  private boolean unknown;
 
   /**
    * A reader for the header of one file.
@@ -103,6 +104,7 @@ final class HeaderReader {
         || measuresForce() && tons(heading)) {
       return;
     }
+    unknown = true;
     String cure =
         Nearest.of(name, columns.names())
             .map(n -> "did you mean " + n + "?")
@@ -149,6 +151,12 @@ final class HeaderReader {
         torn = true;
         findings.error(new At(file, 0), "column \"" + column.name() + "\" missing; found " + found);
       }
+    }
+    if (torn && unknown) {
+      String command = "\"pressweek headings FOLDER " + file + "\"";
+      findings.warning(
+          new At(file, 0),
+          "the file has headings of its own; expected " + command + " once, to map them");
     }
   }
 }

@@ -81,12 +81,21 @@ final class InputFiles {
       known.add(file.workbookName());
     }
     for (String name : names) {
-      String lower = name.toLowerCase(Locale.ROOT);
-      if (!known.contains(name)
-          && (lower.endsWith(".csv") || lower.endsWith(".xlsx") || lower.endsWith(".xls"))) {
-        findings.warning(new At(name, 0), "the file is not read; " + cure(lower, known));
+      if (!known.contains(name) && looksLikeTable(name)) {
+        findings.warning(
+            new At(name, 0), "the file is not read; " + cure(name.toLowerCase(Locale.ROOT), known));
       }
     }
+  }
+
+  /**
+   * True for tables, but not for what programs leave beside them, such as the lock of an open
+   * workbook.
+   */
+  private static boolean looksLikeTable(String name) {
+    boolean hidden = name.startsWith(".") || name.startsWith("~");
+    String lower = name.toLowerCase(Locale.ROOT);
+    return !hidden && (lower.endsWith(".csv") || lower.endsWith(".xlsx") || lower.endsWith(".xls"));
   }
 
   private static String cure(String name, Collection<String> known) {

@@ -1,13 +1,17 @@
 package pressweek.data.files;
 
+import java.text.ParsePosition;
+import java.time.DateTimeException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.DateTimeParseException;
 import java.time.format.ResolverStyle;
 import java.time.temporal.TemporalAccessor;
+import java.time.temporal.TemporalQuery;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,20 +21,53 @@ final class Times {
   /** The pattern of ISO dates. */
   static final String ISO = "yyyy-MM-dd";
 
+  /** Characters of an ISO date. */
+  private static final int DATE_LENGTH = 10;
+
   private static final int FIRST_YEAR = 1990;
   private static final int LAST_YEAR = 2199;
 
-  private final String pattern;
-  private final List<DateTimeFormatter> own;
+  /** A way to write a time, and what it says. */
+  private record Form(DateTimeFormatter format, TemporalQuery<When> meaning) {
+    static final Form EXACT =
+        new Form(DateTimeFormatter.ISO_OFFSET_DATE_TIME, t -> new When.Exact(Instant.from(t)));
+    static final Form LOCAL = new Form(DateTimeFormatter.ISO_LOCAL_DATE_TIME, Form::local);
+    static final Form DAY = new Form(DateTimeFormatter.ISO_LOCAL_DATE, Form::day);
 
-  private Times(String pattern, List<DateTimeFormatter> own) {
+    static When local(TemporalAccessor time) {
+      return new When.Local(LocalDateTime.from(time));
+    }
+
+    static When day(TemporalAccessor time) {
+      return new When.Day(LocalDate.from(time));
+    }
+
+    /** The time that the text says; a text of another form is found out without an exception. */
+    Optional<When> read(String text) {
+      ParsePosition position = new ParsePosition(0);
+      boolean formed = format.parseUnresolved(text, position) != null;
+      if (!formed || position.getIndex() < text.length()) {
+        return Optional.empty();
+      }
+      try {
+        return Optional.of(format.parse(text, meaning));
+      } catch (DateTimeParseException e) {
+        return Optional.empty();
+      }
+    }
+  }
+
+  private final String pattern;
+  private final List<Form> forms;
+
+  private Times(String pattern, List<Form> forms) {
     this.pattern = pattern;
-    this.own = own;
+    this.forms = forms;
   }
 
   /** Times in ISO 8601 alone. */
   static Times iso() {
-    return new Times(ISO, List.of());
+    return new Times(ISO, List.of(Form.DAY, Form.LOCAL, Form.EXACT));
   }
 
   /**
@@ -42,12 +79,14 @@ final class Times {
       return Optional.of(iso());
     }
     try {
-      List<DateTimeFormatter> own =
-          List.of(formatter(pattern), formatter(pattern + "[' ']['T']HH:mm[:ss]"));
+      Form day = new Form(formatter(pattern), Form::day);
+      Form local = new Form(formatter(pattern + "[' ']['T']HH:mm[:ss]"), Form::local);
       LocalDate sample = LocalDate.of(2026, 12, 31);
-      boolean readBack = LocalDate.parse(own.get(0).format(sample), own.get(0)).equals(sample);
-      return readBack ? Optional.of(new Times(pattern, own)) : Optional.empty();
-    } catch (IllegalArgumentException | java.time.DateTimeException e) {
+      boolean readBack =
+          day.read(day.format().format(sample)).equals(Optional.of(new When.Day(sample)));
+      List<Form> forms = List.of(Form.DAY, Form.LOCAL, Form.EXACT, day, local);
+      return readBack ? Optional.of(new Times(pattern, forms)) : Optional.empty();
+    } catch (IllegalArgumentException | DateTimeException e) {
       return Optional.empty();
     }
   }
@@ -63,38 +102,21 @@ final class Times {
 
   /** What a cell should hold, for messages. */
   String expected() {
-    return own.isEmpty() ? ISO : pattern + " or " + ISO;
+    return pattern.equals(ISO) ? ISO : pattern + " or " + ISO;
   }
 
   /** The time that the text says; empty when it is none. */
   Optional<When> parse(String text) {
+    boolean blank = text.length() > DATE_LENGTH && text.charAt(DATE_LENGTH) == ' ';
     String iso =
-        text.length() > 10 && text.charAt(10) == ' '
-            ? text.substring(0, 10) + "T" + text.substring(11)
-            : text;
-    Optional<TemporalAccessor> found = read(iso, DateTimeFormatter.ISO_OFFSET_DATE_TIME);
-    if (found.isPresent()) {
-      return found.map(OffsetDateTime::from).map(t -> new When.Exact(t.toInstant()));
+        blank ? text.substring(0, DATE_LENGTH) + "T" + text.substring(DATE_LENGTH + 1) : text;
+    for (Form form : forms) {
+      Optional<When> read = form.read(iso).or(() -> blank ? form.read(text) : Optional.empty());
+      if (read.isPresent()) {
+        return read;
+      }
     }
-    return read(iso, DateTimeFormatter.ISO_LOCAL_DATE_TIME)
-        .or(() -> read(iso, DateTimeFormatter.ISO_LOCAL_DATE))
-        .or(() -> own.stream().flatMap(f -> read(text, f).stream()).findFirst())
-        .map(Times::local);
-  }
-
-  private static When local(TemporalAccessor time) {
-    return time instanceof LocalDateTime local
-        ? new When.Local(local)
-        : new When.Day(LocalDate.from(time));
-  }
-
-  private static Optional<TemporalAccessor> read(String text, DateTimeFormatter format) {
-    try {
-      return Optional.of(
-          format.parseBest(text, OffsetDateTime::from, LocalDateTime::from, LocalDate::from));
-    } catch (DateTimeParseException e) {
-      return Optional.empty();
-    }
+    return Optional.empty();
   }
 
   /** True when the year is one that a plan may speak of. */
@@ -115,6 +137,6 @@ final class Times {
     if (when instanceof When.Local local) {
       return local.time().getYear();
     }
-    return ((When.Exact) when).instant().atOffset(java.time.ZoneOffset.UTC).getYear();
+    return ((When.Exact) when).instant().atOffset(ZoneOffset.UTC).getYear();
   }
 }

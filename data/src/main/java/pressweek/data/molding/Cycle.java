@@ -25,11 +25,4 @@ public final class Cycle {
   public static double severalLowerHalvesS(double moldS, Hands hands, double indexS) {
     return Math.max(moldS, hands.bothS()) + indexS;
   }
-
-  /** The cycle by hand loading on a press with this number of lower halves. */
-  public static double handLoadedS(int lowerHalves, double moldS, Hands hands, double indexS) {
-    return lowerHalves >= 2
-        ? severalLowerHalvesS(moldS, hands, indexS)
-        : oneLowerHalfS(moldS, hands);
-  }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import pressweek.data.files.PlantRow.Loading;
@@ -23,6 +22,11 @@ import pressweek.data.problem.Press;
 final class CycleFinder {
   private final RunFigures figures;
   private final Map<String, List<StandardRow>> standards = new HashMap<>();
+
+  private final Map<Hand, Timing> estimates = new HashMap<>();
+
+  /** A mold, its loading by hand in seconds a shot, and whether that goes on beside molding. */
+  private record Hand(String mold, double loadS, boolean beside) {}
 
   CycleFinder(RunFigures figures, List<StandardRow> rows) {
     this.figures = figures;
@@ -86,25 +90,32 @@ final class CycleFinder {
   }
 
   private Timing estimate(Mold mold, double moldS, PressRow press, List<InsertNeed> inserts) {
+    double loadS = 0;
+    for (InsertNeed need : inserts) {
+      loadS += need.pieces() * need.loadS().orElse(figures.loading().loadSPerInsert());
+    }
+    Hand hand =
+        new Hand(mold.id(), loadS * mold.cavities().live(), press.build().lowerHalves() >= 2);
+    return estimates.computeIfAbsent(hand, h -> estimate(mold, moldS, h));
+  }
+
+  private Timing estimate(Mold mold, double moldS, Hand hand) {
     double seconds = moldS;
     String basis = "estimate: molds.csv cycle_s";
     if (mold.handLoad()) {
       Loading loading = figures.loading();
-      double perPartS =
-          inserts.stream()
-              .mapToDouble(need -> need.pieces() * need.loadS().orElse(loading.loadSPerInsert()))
-              .sum();
-      Cycle.Hands hands = new Cycle.Hands(loading.unloadS(), perPartS * mold.cavities().live());
-      int lowerHalves = press.build().lowerHalves();
-      seconds = Cycle.handLoadedS(lowerHalves, moldS, hands, loading.indexS());
+      Cycle.Hands hands = new Cycle.Hands(loading.unloadS(), hand.loadS());
+      seconds =
+          hand.beside()
+              ? Cycle.severalLowerHalvesS(moldS, hands, loading.indexS())
+              : Cycle.oneLowerHalfS(moldS, hands);
       basis =
-          String.format(
-              Locale.ROOT,
-              "%s %s, hands %s s%s",
-              basis,
-              Words.amount(moldS),
-              Words.amount(hands.unloadS() + hands.loadS()),
-              lowerHalves >= 2 ? " beside it" : " after it");
+          basis
+              + " "
+              + Words.amount(moldS)
+              + ", hands "
+              + Words.amount(loading.unloadS() + hand.loadS())
+              + (hand.beside() ? " s beside it" : " s after it");
     }
     return new Timing(
         Amounts.cycleMillis(seconds),

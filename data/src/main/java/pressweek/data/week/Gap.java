@@ -26,8 +26,8 @@ enum Gap {
   COLOUR("colour change minutes: a lightness is not known", "colours.csv"),
   MELT("resin change minutes: a melt temperature is not known", "resins.csv melt_c"),
   DRYING(
-      "whether resins are dry in time; dryers are not planned, see to them by hand",
-      "nothing yet (resins.csv dry_h says how long)"),
+      "whether resins are dry in time; dryers are not planned",
+      "drying by hand (resins.csv dry_h says how long)"),
   SETTERS("whether setters are there for the changes", "plant.json shifts: setters"),
   OPERATORS("whether operators are there for hand loading", "plant.json shifts: operators"),
   RATES("money: the plan ranks by default weights and hides it", "plant.json rates"),

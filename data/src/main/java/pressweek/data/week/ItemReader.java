@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import pressweek.data.files.BomRow;
@@ -13,7 +12,6 @@ import pressweek.data.files.InsertRow;
 import pressweek.data.files.OrderRow;
 import pressweek.data.files.OrderRow.InsertPieces;
 import pressweek.data.guide.Decoded;
-import pressweek.data.guide.Guide;
 import pressweek.data.molding.ThreadSize;
 import pressweek.data.problem.Item;
 import pressweek.data.problem.Origin;
@@ -27,13 +25,13 @@ import pressweek.data.week.Attempt.Stopped;
 final class ItemReader {
   private static final Set<String> STANDING = Set.of("stud", "shaft", "arm");
 
-  private final Optional<Guide> guide;
+  private final Codes codes;
   private final InsertFinder inserts;
   private final Map<String, List<BomRow>> bom = new HashMap<>();
   private final Map<String, Decoded> decoded = new HashMap<>();
 
-  ItemReader(Optional<Guide> guide, InsertFinder inserts, List<BomRow> bomRows) {
-    this.guide = guide;
+  ItemReader(Codes codes, InsertFinder inserts, List<BomRow> bomRows) {
+    this.codes = codes;
     this.inserts = inserts;
     for (BomRow row : bomRows) {
       if (row.kind() == BomRow.Kind.INSERT) {
@@ -44,8 +42,7 @@ final class ItemReader {
 
   /** What an item code is looked up by: the guide may say that capitals do not matter. */
   String key(String code) {
-    boolean ignoreCase = guide.map(Guide::ignoreCase).orElse(false);
-    return ignoreCase ? code.toUpperCase(Locale.ROOT) : code;
+    return codes.key(code);
   }
 
   /** What an order line's item is. */
@@ -62,11 +59,7 @@ final class ItemReader {
   }
 
   private Attempt<ItemSheet> decode(OrderRow order) {
-    if (guide.isEmpty()) {
-      return new Done<>(new ItemSheet(order.item(), List.of()));
-    }
-    Guide reader = guide.get();
-    Decoded answer = decoded.computeIfAbsent(key(order.item()), k -> reader.decode(order.item()));
+    Decoded answer = decoded.computeIfAbsent(key(order.item()), k -> codes.decode(order.item()));
     if (answer.good()) {
       return new Done<>(new ItemSheet(order.item(), answer.attributes()));
     }

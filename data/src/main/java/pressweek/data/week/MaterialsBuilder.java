@@ -29,8 +29,6 @@ import pressweek.data.problem.Take;
  * job or a press has without a row.
  */
 final class MaterialsBuilder {
-  private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
-
   private final Folder folder;
   private final PlantClock clock;
   private final Map<String, Resin> resins = new LinkedHashMap<>();
@@ -106,16 +104,28 @@ final class MaterialsBuilder {
   private void bare(String resin, String colour) {
     if (!resin.isEmpty()) {
       resins.computeIfAbsent(
-          resin, id -> new Resin(id, "", UNKNOWN, UNKNOWN, UNKNOWN, 0, Barrel.STANDARD, List.of()));
+          resin,
+          id ->
+              new Resin(
+                  id,
+                  "",
+                  OptionalDouble.empty(),
+                  OptionalDouble.empty(),
+                  OptionalDouble.empty(),
+                  0,
+                  Barrel.STANDARD,
+                  List.of()));
     }
     if (!colour.isEmpty() && !colours.containsKey(new ColourKey(resin, colour))) {
       colours.computeIfAbsent(
-          new ColourKey("", colour), key -> new Colour("", colour, "", "", UNKNOWN));
+          new ColourKey("", colour), key -> new Colour("", colour, "", "", OptionalDouble.empty()));
     }
   }
 
   private void bareInsert(String insert) {
-    inserts.computeIfAbsent(insert, id -> new Insert(id, "", "", UNKNOWN, "", "", "", UNKNOWN));
+    inserts.computeIfAbsent(
+        insert,
+        id -> new Insert(id, "", "", OptionalDouble.empty(), "", "", "", OptionalDouble.empty()));
   }
 
   private Stock stock() {

@@ -45,7 +45,7 @@ final class Shop {
       }
     }
     molds = folder.floor().molds().stream().map(row -> FloorBuilder.mold(row, clock)).toList();
-    items = new ItemReader(guide, inserts, rows.bom());
+    items = new ItemReader(new Codes(guide), inserts, rows.bom());
     moldFinder = new MoldFinder(molds, items);
     presses = new PressFinder(plant.fit(), folder.floor().presses());
     TakeFinder takes = new TakeFinder(plant.run(), new Reservations(rows.lots(), clock));

@@ -1,9 +1,9 @@
 package pressweek.data.week;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import pressweek.data.files.Nearest;
 
@@ -20,8 +20,8 @@ final class Words {
   static String amount(double value) {
     double size = Math.abs(value);
     int decimals = size >= 100 ? 0 : size >= 1 ? 1 : 2;
-    String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-    return decimals == 0 ? text : text.replaceFirst("\\.?0+$", "");
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
   /** A number as it was written: {@code 12.5}. */

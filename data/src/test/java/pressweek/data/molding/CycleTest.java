@@ -11,17 +11,17 @@ class CycleTest {
 
   @Test
   void oneLowerHalfWaitsForTheHands() {
-    assertThat(Cycle.handLoadedS(1, 28, HANDS, 2)).isEqualTo(54);
+    assertThat(Cycle.oneLowerHalfS(28, HANDS)).isEqualTo(54);
   }
 
   @Test
   void twoLowerHalvesOverlap() {
-    assertThat(Cycle.handLoadedS(2, 28, HANDS, 2)).isEqualTo(30);
+    assertThat(Cycle.severalLowerHalvesS(28, HANDS, 2)).isEqualTo(30);
   }
 
   @Test
   void slowHandsSetThePace() {
-    assertThat(Cycle.handLoadedS(2, 20, HANDS, 2)).isEqualTo(28);
-    assertThat(Cycle.handLoadedS(2, 26, HANDS, 2)).isEqualTo(28);
+    assertThat(Cycle.severalLowerHalvesS(20, HANDS, 2)).isEqualTo(28);
+    assertThat(Cycle.severalLowerHalvesS(26, HANDS, 2)).isEqualTo(28);
   }
 }

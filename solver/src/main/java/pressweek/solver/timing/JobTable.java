@@ -1,8 +1,6 @@
 package pressweek.solver.timing;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import pressweek.data.problem.FoodUse;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Option;
@@ -65,8 +63,11 @@ final class JobTable {
     takeInsert = new int[takes];
     takePieces = new int[takes];
     takeStartup = new int[takes];
-    Map<String, Press> byId = new HashMap<>();
-    problem.floor().presses().forEach(p -> byId.put(p.id(), p));
+    fill(problem, names);
+  }
+
+  private void fill(Problem problem, Names names) {
+    int n = jobs.size();
     int o = 0;
     for (int j = 0; j < n; j++) {
       Job job = jobs.get(j);

@@ -85,19 +85,7 @@ final class RunWriter {
     List<Charge> charges = new ArrayList<>();
     Recorder.Change change = started.change();
     int material = week.jobs.material[started.job()];
-    int ready = started.times().runEnd() + job.deadline().afterMin();
-    int missed = week.charges.cutOffsMissed(started.job(), ready);
-    int counted = Math.max(job.deadline().dueMin(), week.start);
-    add(
-        charges,
-        Rule.LATE,
-        week.charges.late(started.job(), ready),
-        missed
-            + (missed == 1 ? " cut-off" : " cut-offs")
-            + " missed, "
-            + Math.max(0, ready - counted)
-            + " min late"
-            + (job.deadline().dueMin() < week.start ? " since the plan starts" : ""));
+    addLate(charges, started, job);
     add(charges, Rule.CHANGE, week.charges.change(change.minutes()), change.minutes() + " min");
     add(
         charges,
@@ -123,6 +111,16 @@ final class RunWriter {
         week.keptPress[started.option()],
         option.press() + " is kept for food-grade work");
     return charges;
+  }
+
+  private void addLate(List<Charge> charges, Recorder.Started started, Job job) {
+    int ready = started.times().runEnd() + job.deadline().afterMin();
+    int missed = week.charges.cutOffsMissed(started.job(), ready);
+    boolean before = job.deadline().dueMin() < week.start;
+    int minutes = Math.max(0, ready - Math.max(job.deadline().dueMin(), week.start));
+    String cutOffs = missed + (missed == 1 ? " cut-off" : " cut-offs") + " missed, ";
+    String late = minutes + " min late" + (before ? " since the plan starts" : "");
+    add(charges, Rule.LATE, week.charges.late(started.job(), ready), cutOffs + late);
   }
 
   private static void add(List<Charge> charges, Rule rule, long amount, String because) {

@@ -1,4 +1,4 @@
-package pressweek.app;
+package pressweek.app.plan;
 
 import java.io.IOException;
 import java.nio.file.Files;
