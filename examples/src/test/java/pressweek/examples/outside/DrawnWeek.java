@@ -1,10 +1,13 @@
 package pressweek.examples.outside;
 
 import java.time.DayOfWeek;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.SplittableRandom;
 import pressweek.data.problem.Break;
 import pressweek.data.problem.Crew;
@@ -95,8 +98,10 @@ final class DrawnWeek {
             1_000_000_000_000L));
     int share = oneOf(List.of(50, 80, 100));
     plant.crew(new Crew(maybe(70), operators, share, maybe(30), 30));
-    plant.shifts(
-        shifts ? twoShifts() : new Shift[] {crewed(SmallPlant.shift("all", "00:00", "00:00"))});
+    plant.shifts(shifts ? twoShifts() : new Shift[] {crewed(SmallPlant.shift("all", "00:00", "00:00"))});
+    if (shifts) {
+      plant.calendar("early only", "early");
+    }
     drawFloor();
     for (int job = 1; job <= jobs; job++) {
       plant.job(job(job));
@@ -120,7 +125,6 @@ final class DrawnWeek {
   }
 
   private Shift[] twoShifts() {
-    plant.calendar("early only", "early");
     return new Shift[] {
       crewed(SmallPlant.shift("early", "06:00", "14:00")),
       crewed(SmallPlant.shift("late", "14:00", "22:00"))
@@ -131,8 +135,7 @@ final class DrawnWeek {
   private Shift crewed(Shift shift) {
     List<Break> breaks =
         shifts && maybe(50)
-            ? List.of(
-                new Break(shift.from().plusHours(4), shift.from().plusHours(4).plusMinutes(30)))
+            ? List.of(new Break(shift.from().plusHours(4), shift.from().plusHours(4).plusMinutes(30)))
             : List.of();
     return new Shift(
         shift.name(),
@@ -171,8 +174,7 @@ final class DrawnWeek {
   }
 
   private Press press(Press press) {
-    FoodUse use =
-        press.id().equals("P1") || !food ? FoodUse.OPEN : oneOf(List.of(FoodUse.values()));
+    FoodUse use = press.id().equals("P1") || !food ? FoodUse.OPEN : oneOf(List.of(FoodUse.values()));
     return new Press(
         press.id(),
         press.cell(),
@@ -246,7 +248,6 @@ final class DrawnWeek {
     plant.stock(
         List.of(lot),
         List.of(
-            new Receipt("I1", 600, first, first + 60),
-            new Receipt("I1", 2_000, second, second + 60)));
+            new Receipt("I1", 600, first, first + 60), new Receipt("I1", 2_000, second, second + 60)));
   }
 }

@@ -28,8 +28,9 @@ final class FreeJob {
   /** On which press it is. */
   final Map<String, BoolVar> here = new LinkedHashMap<>();
 
-  private final LinearExprBuilder minutes = LinearExpr.newBuilder();
-  private final LinearExprBuilder setterMinutes = LinearExpr.newBuilder();
+  private final LinearExprBuilder runMinutes = LinearExpr.newBuilder();
+  private final LinearExprBuilder changeMinutes = LinearExpr.newBuilder();
+  private final LinearExprBuilder otherWork = LinearExpr.newBuilder();
   private final List<Literal> changed = new ArrayList<>();
 
   FreeJob(CpModel model, Job job, int earliest, int horizon) {
@@ -38,14 +39,15 @@ final class FreeJob {
     end = model.newIntVar(0, horizon, "end " + job.id());
   }
 
-  /** Adds working minutes that it has when something holds. */
-  void takes(Literal when, int working) {
-    minutes.addTerm(when, working);
+  /** Adds minutes to its run that it has when something holds. */
+  void runs(Literal when, int minutes) {
+    runMinutes.addTerm(when, minutes);
   }
 
-  /** Adds the minutes for which its change keeps a setter when something holds. */
-  void needsSetter(Literal when, int taken) {
-    setterMinutes.addTerm(when, taken);
+  /** Says how long its change is when something holds, and its setter's other work after that. */
+  void changes(Literal when, int minutes, int other) {
+    changeMinutes.addTerm(when, minutes);
+    otherWork.addTerm(when, other);
     changed.add(when);
   }
 
@@ -53,13 +55,12 @@ final class FreeJob {
   void close(FreeModel week) {
     CpModel model = week.model;
     model.addExactlyOne(here.values().toArray(Literal[]::new));
-    model.addEquality(end, LinearExpr.newBuilder().add(start).add(minutes));
+    IntVar runStart = week.time("run start");
+    model.addEquality(runStart, LinearExpr.newBuilder().add(start).add(changeMinutes));
+    model.addEquality(end, LinearExpr.newBuilder().add(runStart).add(runMinutes));
     BoolVar isChanged = model.newBoolVar("changed");
     model.addEquality(isChanged, LinearExpr.sum(changed.toArray(Literal[]::new)));
-    IntVar taken = model.newIntVar(0, week.horizon, "taken");
-    IntVar free = model.newIntVar(0, 2L * week.horizon, "free");
-    model.addEquality(taken, setterMinutes);
-    week.setters.add(model.newOptionalIntervalVar(start, taken, free, isChanged, "setter"));
+    week.takesSetter(start, runStart, otherWork, isChanged);
     late(week);
   }
 

@@ -1,5 +1,6 @@
 package pressweek.examples.outside;
 
+import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CumulativeConstraint;
 import com.google.ortools.sat.IntVar;
@@ -20,9 +21,7 @@ import pressweek.data.problem.Rates;
 import pressweek.data.problem.Setup;
 import pressweek.data.problem.SmallPlant;
 
-/**
- * What the presses and jobs of a model of {@link FreeStarts} share: molds, setters and the cost.
- */
+/** What the presses and jobs of a model of {@link FreeStarts} share: molds, setters and the cost. */
 final class FreeModel {
   final CpModel model = new CpModel();
   final Problem problem;
@@ -38,9 +37,10 @@ final class FreeModel {
   /** Avoidable cost, thousandths of a cent. */
   final LinearExprBuilder cost = LinearExpr.newBuilder();
 
-  /** Times for which setters are taken, with their share of other work. */
-  final List<IntervalVar> setters = new ArrayList<>();
+  /** What takes a mold off by a dismount. */
+  final List<BoolVar> dismounts = new ArrayList<>();
 
+  private final List<IntervalVar> taken = new ArrayList<>();
   private final Map<String, List<IntervalVar>> holds = new LinkedHashMap<>();
 
   FreeModel(Problem problem) {
@@ -53,15 +53,14 @@ final class FreeModel {
 
   /**
    * The latest of the earliest starts, and then all jobs one after the other, each with the longest
-   * change and a dismount: in a plan that waits for nothing, something is going on until it is
-   * done.
+   * change and a dismount: in a plan that waits for nothing, something is going on until it is done.
    */
   private int longest() {
     int sum = 0;
     int dismount = 0;
     int latest = 0;
     for (Mold mold : problem.floor().molds()) {
-      dismount = Math.max(dismount, taken(changes.dismountMin(mold.id())));
+      dismount = Math.max(dismount, withOtherWork(changes.dismountMin(mold.id())));
     }
     for (Job job : problem.jobs()) {
       latest = Math.max(latest, job.deadline().earliestMin() - start);
@@ -84,10 +83,14 @@ final class FreeModel {
     int longest = 0;
     for (Setup to : setups(job)) {
       for (Setup from : before) {
-        longest = Math.max(longest, taken(changes.minutes(from, to)));
+        longest = Math.max(longest, withOtherWork(changes.minutes(from, to)));
       }
     }
     return longest;
+  }
+
+  private int withOtherWork(int minutes) {
+    return minutes + otherWork(minutes);
   }
 
   private static List<Setup> setups(Job job) {
@@ -112,10 +115,30 @@ final class FreeModel {
         .add(model.newOptionalIntervalVar(from, size, to, when, mold));
   }
 
-  /** A change or dismount of so many minutes: how long a setter is taken for it. */
-  int taken(int minutes) {
+  /** Minutes of other work that a setter has after a change or dismount of so many minutes. */
+  int otherWork(int minutes) {
     int share = problem.plant().crew().setterSharePct();
-    return minutes + (minutes * (100 - share) + share - 1) / share;
+    return (minutes * (100 - share) + share - 1) / share;
+  }
+
+  /**
+   * SETTERS: work takes a setter if the literal holds, and keeps him for his other work after it,
+   * unless his shift ends before; all shifts end at midnight.
+   */
+  void takesSetter(LinearArgument from, LinearArgument to, LinearArgument other, Literal when) {
+    IntVar size = model.newIntVar(0, 2L * horizon, "taken");
+    IntVar free = model.newIntVar(0, 2L * horizon, "free");
+    List<Literal> ends = new ArrayList<>();
+    ends.add(model.newBoolVar("with his other work"));
+    model.addEquality(free, LinearExpr.newBuilder().add(to).add(other)).onlyEnforceIf(ends.get(0));
+    for (int midnight = SmallPlant.DAY; midnight <= horizon; midnight += SmallPlant.DAY) {
+      BoolVar shiftEnds = model.newBoolVar("with his shift");
+      model.addLessOrEqual(to, midnight).onlyEnforceIf(shiftEnds);
+      model.addEquality(free, midnight).onlyEnforceIf(shiftEnds);
+      ends.add(shiftEnds);
+    }
+    model.addExactlyOne(ends.toArray(Literal[]::new));
+    taken.add(model.newOptionalIntervalVar(from, size, free, when, "setter"));
   }
 
   /** CHANGE: what a change or dismount of so many minutes costs. */
@@ -143,7 +166,7 @@ final class FreeModel {
     if (problem.plant().crew().settersChecked()) {
       CumulativeConstraint house =
           model.addCumulative(problem.plant().hours().shifts().get(0).setters());
-      setters.forEach(taken -> house.addDemand(taken, 1));
+      taken.forEach(work -> house.addDemand(work, 1));
     }
     model.addLessOrEqual(cost, costLimit);
     model.minimize(cost);

@@ -85,7 +85,7 @@ final class FreePress {
     if (job.here.put(press.id(), here) != null) {
       throw new IllegalArgumentException("two molds for a job on one press");
     }
-    job.takes(here, option.pace().runMin());
+    job.runs(here, option.pace().runMin());
     week.cost.addTerm(here, pressRate(job.job, option));
     Setup setup = FreeModel.setup(job.job, option);
     return stop(Optional.of(job), Optional.of(option), setup, here);
@@ -119,10 +119,10 @@ final class FreePress {
       return;
     }
     int minutes = week.changes.dismountMin(mold);
-    LinearArgument from =
-        stop.job().<LinearArgument>map(job -> job.start).orElse(LinearExpr.constant(0));
+    LinearArgument from = stop.job().<LinearArgument>map(job -> job.start).orElse(LinearExpr.constant(0));
     week.holds(mold, from, stop.gone(), stop.here());
     model.addImplication(stop.off(), stop.here());
+    week.dismounts.add(stop.off());
     if (stop.job().isPresent()) {
       model.addGreaterOrEqual(stop.offStart(), stop.job().get().end).onlyEnforceIf(stop.off());
     }
@@ -130,9 +130,8 @@ final class FreePress {
     model.addEquality(stop.gone(), end).onlyEnforceIf(stop.off());
     week.cost.addTerm(stop.off(), week.charged(minutes));
     if (minutes > 0) {
-      int taken = week.taken(minutes);
-      week.setters.add(
-          model.newOptionalFixedSizeIntervalVar(stop.offStart(), taken, stop.off(), "dismount"));
+      LinearExpr other = LinearExpr.constant(week.otherWork(minutes));
+      week.takesSetter(stop.offStart(), end, other, stop.off());
     }
   }
 
@@ -184,7 +183,9 @@ final class FreePress {
     if (!mold.isEmpty()) {
       int minutes = week.changes.dismountMin(mold);
       int gone = mold.equals(b.setup().mold()) ? 0 : minutes;
-      model.addEquality(a.gone(), LinearExpr.affine(next.start, 1, gone)).onlyEnforceIf(mounted);
+      model
+          .addEquality(a.gone(), LinearExpr.affine(next.start, 1, gone))
+          .onlyEnforceIf(mounted);
       model
           .addGreaterOrEqual(next.start, LinearExpr.affine(a.offStart(), 1, minutes))
           .onlyEnforceIf(bare);
@@ -200,14 +201,13 @@ final class FreePress {
     Option option = to.option().orElseThrow();
     int minutes = week.changes.minutes(from, to.setup());
     if (minutes > 0) {
-      job.takes(when, minutes);
-      job.needsSetter(when, week.taken(minutes));
+      job.changes(when, minutes, week.otherWork(minutes));
     }
     long price = resinPrice(job.job.resin());
     long cost = week.charged(minutes);
     cost += price * week.changes.purgeG(press.id(), from, to.setup()) / 1000;
     if (week.changes.exchanges(from, to.setup())) {
-      job.takes(when, option.pace().startupMin());
+      job.runs(when, option.pace().startupMin());
       cost += price * option.making().startupGrams() / 1000;
     }
     week.cost.addTerm(when, cost);

@@ -32,20 +32,35 @@ final class FreeStarts {
    * @param cost avoidable cost, thousandths of a cent
    * @param starts start of the change of every job, minutes since 1970 UTC
    * @param queues ids of the jobs of every press in order
+   * @param dismounts how many molds are taken off by a dismount
    */
   record Answer(
-      boolean proved, long cost, Map<String, Integer> starts, Map<String, List<String>> queues) {}
+      boolean proved,
+      long cost,
+      Map<String, Integer> starts,
+      Map<String, List<String>> queues,
+      int dismounts) {}
 
-  private static final Answer NOTHING_FOUND = new Answer(false, Long.MAX_VALUE, Map.of(), Map.of());
+  private static final Answer NOTHING_FOUND =
+      new Answer(false, Long.MAX_VALUE, Map.of(), Map.of(), 0);
+
+  /** Which dismounts a plan may have. */
+  enum Dismounts {
+    ANY,
+    NONE
+  }
 
   /**
    * Solves a week within a limit of work that is the same on every machine.
    *
+   * @param dismounts which dismounts a plan may have
    * @param costLimit cost of a plan that is known; dearer ones are not looked for, which shortens
    *     the proof
+   * @param work the limit, in what CP-SAT calls deterministic time
    * @return empty when CP-SAT proved that no plan is as cheap as the limit
    */
-  static Optional<Answer> solve(Problem problem, long costLimit, double deterministicSeconds) {
+  static Optional<Answer> solve(
+      Problem problem, Dismounts dismounts, long costLimit, double work) {
     Loader.loadNativeLibraries();
     FreeModel week = new FreeModel(problem);
     List<FreeJob> jobs = new ArrayList<>();
@@ -56,11 +71,14 @@ final class FreeStarts {
     problem.floor().presses().forEach(press -> FreePress.add(week, press, jobs));
     jobs.forEach(job -> job.close(week));
     week.close(costLimit);
+    if (dismounts == Dismounts.NONE) {
+      week.dismounts.forEach(off -> week.model.addEquality(off, 0));
+    }
     CpSolver solver = new CpSolver();
     solver.getParameters().setNumWorkers(1);
     solver.getParameters().setRandomSeed(1);
     solver.getParameters().setLinearizationLevel(0);
-    solver.getParameters().setMaxDeterministicTime(deterministicSeconds);
+    solver.getParameters().setMaxDeterministicTime(work);
     return switch (solver.solve(week.model)) {
       case OPTIMAL -> Optional.of(answer(week, jobs, solver, true));
       case FEASIBLE -> Optional.of(answer(week, jobs, solver, false));
@@ -84,6 +102,8 @@ final class FreeStarts {
             }
           });
     }
-    return new Answer(proved, Math.round(solver.objectiveValue()), starts, queues);
+    int dismounts = (int) week.dismounts.stream().filter(solver::booleanValue).count();
+    long cost = Math.round(solver.objectiveValue());
+    return new Answer(proved, cost, starts, queues, dismounts);
   }
 }

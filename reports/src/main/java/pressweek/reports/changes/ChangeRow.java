@@ -50,6 +50,20 @@ public record ChangeRow(
     return setups.from().mold().equals(setups.to().mold());
   }
 
+  /** The tooling set that is taken out; empty when it stays or none was in. */
+  public String toolingOut() {
+    return sameTooling() ? "" : setups.from().tooling();
+  }
+
+  /** The tooling set that is put in; empty when it stays or none is put in. */
+  public String toolingIn() {
+    return sameTooling() ? "" : setups.to().tooling();
+  }
+
+  private boolean sameTooling() {
+    return setups.from().tooling().equals(setups.to().tooling());
+  }
+
   /** Resin and colour before, {@code PP, SGR}; empty when they stay. */
   public String materialOut() {
     return sameMaterial() ? "" : material(setups.from());

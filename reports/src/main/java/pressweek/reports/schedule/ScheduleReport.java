@@ -1,8 +1,11 @@
 package pressweek.reports.schedule;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import pressweek.data.plan.Run;
+import pressweek.data.problem.Item;
+import pressweek.data.problem.Job;
 import pressweek.data.problem.Making;
 import pressweek.data.problem.Option;
 import pressweek.data.problem.Take;
@@ -18,15 +21,36 @@ public final class ScheduleReport {
 
   /** The row of one run. */
   public static ScheduleRow row(PlanBook book, Run run) {
+    Job job = book.job(run);
     Optional<Making> making = book.option(run).map(Option::making);
     int startup = Kinds.exchanges(run.change()) ? 1 : 0;
     return new ScheduleRow(
         run,
-        book.job(run),
+        job,
         making.map(m -> m.shots() + startup * m.startupShots()).orElse(0),
-        making.map(m -> m.takes().stream().map(Take::insert).toList()).orElse(List.of()),
+        inserts(job, making),
         book.stay(run),
         book.lateMin(run),
         Reasons.waits(run));
+  }
+
+  /**
+   * What it takes from stock; when nothing, as in a run whose inserts are at the press, what the
+   * item asks for.
+   */
+  private static List<String> inserts(Job job, Optional<Making> making) {
+    List<String> taken =
+        making.map(m -> m.takes().stream().map(Take::insert).toList()).orElse(List.of());
+    return taken.isEmpty()
+        ? job.item().value(Item.INSERT).map(ScheduleReport::parts).orElse(List.of())
+        : taken;
+  }
+
+  /**
+   * The insert parts of an item as its attribute lists them, {@code B0810*2|S0825}, without their
+   * pieces.
+   */
+  private static List<String> parts(String attribute) {
+    return Arrays.stream(attribute.split("\\|")).map(p -> p.replaceFirst("\\*\\d+$", "")).toList();
   }
 }

@@ -17,7 +17,12 @@ final class TimeAxis {
    */
   static final double TARGET = 1_120;
 
-  private static final double MIN_PER_HOUR = 12;
+  /** An hour in a week that does not fit. */
+  private static final double USUAL_PER_HOUR = 12;
+
+  /** The narrowest hour by which a week is made to fit. */
+  private static final double SNUG_PER_HOUR = 9.5;
+
   private static final double MAX_PER_HOUR = 36;
   private static final double SQUEEZED_PER_HOUR = 1.2;
   private static final double SQUEEZED_MIN = 14;
@@ -50,7 +55,7 @@ final class TimeAxis {
     double narrow = idle.stream().mapToDouble(TimeAxis::squeezedWidth).sum();
     double hours = open.stream().mapToInt(Span::minutes).sum() / 60.0;
     double wanted = hours == 0 ? MAX_PER_HOUR : (TARGET - narrow) / hours;
-    double perHour = Math.min(MAX_PER_HOUR, Math.max(MIN_PER_HOUR, wanted));
+    double perHour = wanted < SNUG_PER_HOUR ? USUAL_PER_HOUR : Math.min(MAX_PER_HOUR, wanted);
     List<Span> all = new ArrayList<>(idle);
     all.addAll(open);
     all.sort((a, b) -> Integer.compare(a.fromMin(), b.fromMin()));

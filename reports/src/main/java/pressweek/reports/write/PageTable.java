@@ -60,8 +60,12 @@ final class PageTable<R> {
     return cell(
         name,
         r -> {
-          Element td = Element.of("td").add("div", cell.apply(r));
+          Element td = Element.of("td");
+          String first = cell.apply(r);
           String second = below.apply(r);
+          if (!first.isBlank()) {
+            td.add("div", first);
+          }
           return second.isBlank() ? td : td.add(Element.of("div", "muted").text(second));
         });
   }

@@ -59,6 +59,20 @@ class ChangeReportTest {
   }
 
   @Test
+  void toolingChangeNamesBothSets() {
+    Setup metric = new Setup("M1", "PIN-M8", "PP", "BLK");
+    Setup inch = new Setup("M1", "PIN-U516", "PP", "BLK");
+    ChangeRow row = rows(changed(List.of(ChangeKind.TOOLING), metric, inch)).get(0);
+    assertThat(row.kinds()).containsExactly("tooling");
+    assertThat(row.toolingOut()).isEqualTo("PIN-M8");
+    assertThat(row.toolingIn()).isEqualTo("PIN-U516");
+    assertThat(row.stays()).containsExactly("mold M1", "resin PP", "colour BLK");
+    ChangeRow kept = rows(changed(List.of(ChangeKind.COLOUR), metric, metric)).get(0);
+    assertThat(kept.toolingOut()).isEmpty();
+    assertThat(kept.toolingIn()).isEmpty();
+  }
+
+  @Test
   void runWithoutAChangeIsNoRow() {
     assertThat(rows(changed(List.of(), BLACK, BLACK))).isEmpty();
   }

@@ -166,9 +166,10 @@ public final class SampleWeek {
         insert("X0012", "shaft", "", 12, "A4", "", ""));
   }
 
+  /** An insert; the last texts are its material, finish and passivation. A length of 0 is none. */
   public static Insert insert(
-      String id, String kind, String thread, double length, String material, String... finish) {
+      String id, String kind, String thread, double length, String... made) {
     OptionalDouble mm = length == 0 ? OptionalDouble.empty() : OptionalDouble.of(length);
-    return new Insert(id, kind, thread, mm, material, finish[0], finish[1], OptionalDouble.empty());
+    return new Insert(id, kind, thread, mm, made[0], made[1], made[2], OptionalDouble.empty());
   }
 }

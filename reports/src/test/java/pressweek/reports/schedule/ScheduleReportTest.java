@@ -7,9 +7,15 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.ChangeKind;
+import pressweek.data.problem.Attribute;
 import pressweek.data.problem.Colour;
 import pressweek.data.problem.Downtime;
+import pressweek.data.problem.Item;
+import pressweek.data.problem.Job;
+import pressweek.data.problem.Making;
 import pressweek.data.problem.Materials;
+import pressweek.data.problem.Option;
+import pressweek.data.problem.Origin;
 import pressweek.data.problem.PressState;
 import pressweek.data.problem.Promise;
 import pressweek.data.problem.Setup;
@@ -42,6 +48,35 @@ class ScheduleReportTest {
     assertThat(row(after(ChangeKind.COLOUR)).shots()).isEqualTo(135);
     assertThat(row(after(ChangeKind.FOOD_CLEARANCE)).shots()).isEqualTo(125);
     assertThat(row(after()).inserts()).containsExactly("S0825");
+  }
+
+  @Test
+  void runWithItsInsertsAtThePressNamesThoseOfItsItem() {
+    SmallPlan plan = after();
+    Job job = plan.jobs.remove(0);
+    Option option = job.options().get(0);
+    Making nothing = new Making(125, 4, 10, 800, List.of());
+    plan.jobs.add(
+        new Job(
+            job.line(),
+            new Item(
+                "X",
+                List.of(new Attribute(Item.INSERT, "B0810*2|S0825", Origin.RECORD, "bom.csv:3"))),
+            job.quantity(),
+            job.deadline(),
+            job.resin(),
+            job.colour(),
+            false,
+            List.of(
+                new Option(
+                    option.press(),
+                    option.mold(),
+                    "",
+                    nothing,
+                    option.pace(),
+                    option.standing(),
+                    List.of()))));
+    assertThat(row(plan).inserts()).containsExactly("B0810", "S0825");
   }
 
   @Test

@@ -33,6 +33,15 @@ class TimeAxisTest {
   }
 
   @Test
+  void longWeekIsMadeToFitAsLongAsItCanBeRead() {
+    TimeAxis six = TimeAxis.of(WEEK, days(6, 17));
+    assertThat(six.width()).isCloseTo(TimeAxis.TARGET, within(0.01));
+    TimeAxis seven = TimeAxis.of(WEEK, days(7, 17));
+    assertThat(seven.x(START + 60)).isEqualTo(12);
+    assertThat(seven.bands(clock)).hasSize(2);
+  }
+
+  @Test
   void timeInWhichNoPressWorksIsNarrow() {
     TimeAxis axis = TimeAxis.of(WEEK, days(5, 16));
     double day = axis.x(START + 16 * 60) - axis.x(START);
