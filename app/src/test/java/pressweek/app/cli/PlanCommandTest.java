@@ -118,10 +118,10 @@ final class PlanCommandTest {
     plan();
     Path file = out.resolve("plan.json");
     String text = Files.readString(file);
-    int late = text.indexOf("\"lateLines\"");
+    int late = text.indexOf("\"late_lines\"");
     assertThat(late).isPositive();
     int end = text.indexOf(',', late);
-    Files.writeString(file, text.substring(0, late) + "\"lateLines\" : 0" + text.substring(end));
+    Files.writeString(file, text.substring(0, late) + "\"late_lines\" : 0" + text.substring(end));
     Ran ran = Ran.pressweek("audit", folder.toString(), file.toString());
     assertThat(ran.exitCode()).isEqualTo(ExitCode.UNPLACED);
     assertThat(ran.out()).contains("FIGURES");

@@ -112,8 +112,7 @@ class CpSatTest {
     WeekTables week = new WeekTables(problem);
     Sequences sequences = new Sequences(week.pressCount(), week.jobCount());
     plan.queues()
-        .forEach(
-            (press, ids) -> ids.forEach(id -> sequences.add(week.press(press), week.job(id))));
+        .forEach((press, ids) -> ids.forEach(id -> sequences.add(week.press(press), week.job(id))));
     return TimingPass.full(week).run(sequences);
   }
 

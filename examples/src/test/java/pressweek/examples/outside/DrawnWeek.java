@@ -1,13 +1,10 @@
 package pressweek.examples.outside;
 
 import java.time.DayOfWeek;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.SplittableRandom;
 import pressweek.data.problem.Break;
 import pressweek.data.problem.Crew;
@@ -98,7 +95,8 @@ final class DrawnWeek {
             1_000_000_000_000L));
     int share = oneOf(List.of(50, 80, 100));
     plant.crew(new Crew(maybe(70), operators, share, maybe(30), 30));
-    plant.shifts(shifts ? twoShifts() : new Shift[] {crewed(SmallPlant.shift("all", "00:00", "00:00"))});
+    plant.shifts(
+        shifts ? twoShifts() : new Shift[] {crewed(SmallPlant.shift("all", "00:00", "00:00"))});
     if (shifts) {
       plant.calendar("early only", "early");
     }
@@ -135,7 +133,8 @@ final class DrawnWeek {
   private Shift crewed(Shift shift) {
     List<Break> breaks =
         shifts && maybe(50)
-            ? List.of(new Break(shift.from().plusHours(4), shift.from().plusHours(4).plusMinutes(30)))
+            ? List.of(
+                new Break(shift.from().plusHours(4), shift.from().plusHours(4).plusMinutes(30)))
             : List.of();
     return new Shift(
         shift.name(),
@@ -174,7 +173,8 @@ final class DrawnWeek {
   }
 
   private Press press(Press press) {
-    FoodUse use = press.id().equals("P1") || !food ? FoodUse.OPEN : oneOf(List.of(FoodUse.values()));
+    FoodUse use =
+        press.id().equals("P1") || !food ? FoodUse.OPEN : oneOf(List.of(FoodUse.values()));
     return new Press(
         press.id(),
         press.cell(),
@@ -248,6 +248,7 @@ final class DrawnWeek {
     plant.stock(
         List.of(lot),
         List.of(
-            new Receipt("I1", 600, first, first + 60), new Receipt("I1", 2_000, second, second + 60)));
+            new Receipt("I1", 600, first, first + 60),
+            new Receipt("I1", 2_000, second, second + 60)));
   }
 }

@@ -21,7 +21,9 @@ import pressweek.data.problem.Rates;
 import pressweek.data.problem.Setup;
 import pressweek.data.problem.SmallPlant;
 
-/** What the presses and jobs of a model of {@link FreeStarts} share: molds, setters and the cost. */
+/**
+ * What the presses and jobs of a model of {@link FreeStarts} share: molds, setters and the cost.
+ */
 final class FreeModel {
   final CpModel model = new CpModel();
   final Problem problem;
@@ -53,7 +55,8 @@ final class FreeModel {
 
   /**
    * The latest of the earliest starts, and then all jobs one after the other, each with the longest
-   * change and a dismount: in a plan that waits for nothing, something is going on until it is done.
+   * change and a dismount: in a plan that waits for nothing, something is going on until it is
+   * done.
    */
   private int longest() {
     int sum = 0;

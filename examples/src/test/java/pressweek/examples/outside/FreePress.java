@@ -119,7 +119,8 @@ final class FreePress {
       return;
     }
     int minutes = week.changes.dismountMin(mold);
-    LinearArgument from = stop.job().<LinearArgument>map(job -> job.start).orElse(LinearExpr.constant(0));
+    LinearArgument from =
+        stop.job().<LinearArgument>map(job -> job.start).orElse(LinearExpr.constant(0));
     week.holds(mold, from, stop.gone(), stop.here());
     model.addImplication(stop.off(), stop.here());
     week.dismounts.add(stop.off());
@@ -183,9 +184,7 @@ final class FreePress {
     if (!mold.isEmpty()) {
       int minutes = week.changes.dismountMin(mold);
       int gone = mold.equals(b.setup().mold()) ? 0 : minutes;
-      model
-          .addEquality(a.gone(), LinearExpr.affine(next.start, 1, gone))
-          .onlyEnforceIf(mounted);
+      model.addEquality(a.gone(), LinearExpr.affine(next.start, 1, gone)).onlyEnforceIf(mounted);
       model
           .addGreaterOrEqual(next.start, LinearExpr.affine(a.offStart(), 1, minutes))
           .onlyEnforceIf(bare);

@@ -59,8 +59,7 @@ final class FreeStarts {
    * @param work the limit, in what CP-SAT calls deterministic time
    * @return empty when CP-SAT proved that no plan is as cheap as the limit
    */
-  static Optional<Answer> solve(
-      Problem problem, Dismounts dismounts, long costLimit, double work) {
+  static Optional<Answer> solve(Problem problem, Dismounts dismounts, long costLimit, double work) {
     Loader.loadNativeLibraries();
     FreeModel week = new FreeModel(problem);
     List<FreeJob> jobs = new ArrayList<>();

@@ -118,11 +118,7 @@ final class OneMachine {
   /** A recorded change of colour on the one press, without purge. */
   static RecordedChange change(String from, String to, int minutes) {
     return new RecordedChange(
-        PRESS,
-        new Setup("", "", "", from),
-        new Setup("", "", "", to),
-        minutes,
-        OptionalInt.of(0));
+        PRESS, new Setup("", "", "", from), new Setup("", "", "", to), minutes, OptionalInt.of(0));
   }
 
   private static String colour(int job) {

@@ -36,8 +36,7 @@ class TextbookTest {
     /** Chapter 3, the example of total tardiness: 1 || sum T_j. */
     TOTAL_TARDINESS(
         370,
-        OneMachine.of(
-            of(121, 79, 147, 83, 130), of(1, 1, 1, 1, 1), of(260, 266, 266, 336, 337)),
+        OneMachine.of(of(121, 79, 147, 83, 130), of(1, 1, 1, 1, 1), of(260, 266, 266, 336, 337)),
         List.of(1, 2, 4, 5, 3),
         List.of(2, 1, 4, 5, 3));
 

@@ -73,7 +73,8 @@ class TsplibTest {
   /** The algorithm of Held and Karp as a second opinion on the same matrix. */
   @Test
   void dynamicProgrammingConfirmsThePublishedOptimum() {
-    var graph = new SimpleDirectedWeightedGraph<Integer, DefaultWeightedEdge>(DefaultWeightedEdge.class);
+    var graph =
+        new SimpleDirectedWeightedGraph<Integer, DefaultWeightedEdge>(DefaultWeightedEdge.class);
     IntStream.range(0, BR17.length).forEach(graph::addVertex);
     for (int from = 0; from < BR17.length; from++) {
       for (int to = 0; to < BR17.length; to++) {
