@@ -118,7 +118,7 @@ final class PlanCommandTest {
     plan();
     Path file = out.resolve("plan.json");
     String text = Files.readString(file);
-    int late = text.indexOf("\"late_lines\"");
+    int late = text.lastIndexOf("\"late_lines\"");
     assertThat(late).isPositive();
     int end = text.indexOf(',', late);
     Files.writeString(file, text.substring(0, late) + "\"late_lines\" : 0" + text.substring(end));
