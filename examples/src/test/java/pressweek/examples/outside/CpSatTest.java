@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.logging.Logger;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pressweek.data.problem.Deadline;
 import pressweek.data.problem.Job;
@@ -51,12 +50,6 @@ class CpSatTest {
   @Test
   void plannerIsNeverBelowWhatIsProvedAndAboveItOnlyForWantOfWaiting() {
     compare(1, 24);
-  }
-
-  @Test
-  @Tag("full")
-  void manyWeeks() {
-    compare(101, 200);
   }
 
   private static void compare(long firstSeed, long lastSeed) {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pressweek.data.problem.JobBuilder;
 import pressweek.data.problem.Problem;
@@ -29,12 +28,6 @@ class EnumerationTest {
   @Test
   void plannerFindsTheBestOfAllWays() {
     assertThat(misses(1, 60)).isEmpty();
-  }
-
-  @Test
-  @Tag("full")
-  void plannerFindsTheBestOfAllWaysInManyWeeks() {
-    assertThat(misses(1_001, 1_240)).isEmpty();
   }
 
   /** Weeks of which the planner did not find the best plan. */
