@@ -12,7 +12,9 @@ import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaField;
 import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchCondition;
@@ -30,8 +32,18 @@ import java.util.function.Predicate;
 import org.jspecify.annotations.NullMarked;
 
 /** The rules of the house about who may use what, checked on the compiled classes. */
-@AnalyzeClasses(packages = "pressweek", importOptions = DoNotIncludeTests.class)
+@AnalyzeClasses(
+    packages = "pressweek",
+    importOptions = {DoNotIncludeTests.class, HouseRulesTest.NoTestJars.class})
 class HouseRulesTest {
+  /** Leaves out the jars in which modules share their test fixtures. */
+  static final class NoTestJars implements ImportOption {
+    @Override
+    public boolean includes(Location location) {
+      return !location.contains("-tests.jar");
+    }
+  }
+
   private static final Set<String> OPTIONALS =
       Set.of(
           Optional.class.getName(),
