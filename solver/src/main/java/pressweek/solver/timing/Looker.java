@@ -102,7 +102,7 @@ final class Looker {
     int on = states.moldOn[mold];
     if (on >= 0 && on != press) {
       look.holder = on;
-      moldAt = Math.max(moldAt, clock) + changes.dismountMin(mold);
+      moldAt += changes.dismountMin(mold);
     }
     if (on != press && moldAt > at) {
       push(Cause.MOLD, mold, at, moldAt);

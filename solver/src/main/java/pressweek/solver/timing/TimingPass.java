@@ -211,7 +211,7 @@ public final class TimingPass {
     if (wake > clock) {
       return wake;
     }
-    int from = Math.max(clock, states.free[holder]);
+    int from = Math.max(states.moldFree[mold], states.free[holder]);
     int begun = minutes == 0 ? from : setters.start(week.hours[holder], from, minutes);
     if (begun >= week.end) {
       leaveOut(press, job, Cause.MOLD);
