@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.logging.Logger;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pressweek.data.problem.Deadline;
 import pressweek.data.problem.Job;
@@ -14,7 +15,7 @@ import pressweek.data.problem.Problem;
 import pressweek.examples.outside.FreeStarts.Answer;
 import pressweek.examples.outside.FreeStarts.Dismounts;
 import pressweek.solver.timing.Sequences;
-import pressweek.solver.timing.TimingPass;
+import pressweek.solver.timing.Timetable;
 import pressweek.solver.timing.WeekTables;
 
 /**
@@ -25,11 +26,12 @@ import pressweek.solver.timing.WeekTables;
  * <p>Where CP-SAT is cheaper, the cause is found by its own plan put through the planner's timing
  * pass: the same sequences cost no less than the planner's plan, and with every job held back to
  * its start in CP-SAT's plan they cost exactly the same as there, so that nothing but waiting on
- * purpose made the difference. Only a mold taken off before another press asks for it cannot be
- * said to the pass; then the best plan without any dismount must bear the same scrutiny.
+ * purpose made the difference. Only when a mold is taken off cannot be said to the pass: where that
+ * makes a difference, too, and no plan without dismounts is as cheap, the cause is waits and
+ * dismounts.
  */
 class CpSatTest {
-  private static final int STEPS = 2_000;
+  private static final int STEPS = 1_000;
   private static final double WORK = 4;
   private static final double LEAST_SHARE_PROVED = 0.9;
 
@@ -52,6 +54,12 @@ class CpSatTest {
     compare(1, 24);
   }
 
+  @Test
+  @Tag("full")
+  void manyWeeks() {
+    compare(101, 200);
+  }
+
   private static void compare(long firstSeed, long lastSeed) {
     List<Duel> duels = new ArrayList<>();
     for (long seed = firstSeed; seed <= lastSeed; seed++) {
@@ -66,7 +74,7 @@ class CpSatTest {
   }
 
   private static Duel duel(long seed) {
-    Problem problem = DrawnWeek.roundTheClock(seed, seed % 3 == 0 ? 5 : 6, 2);
+    Problem problem = DrawnWeek.roundTheClock(seed, seed % 2 == 0 ? 5 : 6, 2);
     var figures = Planned.inSteps(problem, STEPS, seed).figures();
     assertThat(figures.unplacedLines()).isZero();
     long planned = figures.avoidableCost();
@@ -83,30 +91,42 @@ class CpSatTest {
     if (free.cost() == planned) {
       return Cause.NONE;
     }
-    assertThat(timed(problem, free)).as("the same sequences").isGreaterThanOrEqualTo(planned);
-    if (timed(heldBack(problem, free), free) == free.cost()) {
+    assertThat(cost(carriedOut(problem, free))).as("same order").isGreaterThanOrEqualTo(planned);
+    if (isWaitingAlone(problem, free)) {
       return Cause.WAITS;
     }
-    assertThat(free.dismounts()).as("dismounts where waits are not the cause").isPositive();
-    Optional<Answer> without =
-        FreeStarts.solve(problem, Dismounts.NONE, planned, WORK).filter(Answer::proved);
-    if (without.isPresent()) {
-      Answer plan = without.get();
-      assertThat(timed(heldBack(problem, plan), plan)).isEqualTo(plan.cost());
-      if (plan.cost() == free.cost()) {
-        return Cause.WAITS;
-      }
-    }
-    return Cause.WAITS_AND_DISMOUNTS;
+    boolean withoutDismounts =
+        FreeStarts.solve(problem, Dismounts.NONE, planned, WORK)
+            .filter(plan -> plan.proved() && isWaitingAlone(problem, plan))
+            .filter(plan -> plan.cost() == free.cost())
+            .isPresent();
+    return withoutDismounts ? Cause.WAITS : Cause.WAITS_AND_DISMOUNTS;
   }
 
-  /** Avoidable cost of the sequences of a plan, timed by the planner's pass. */
-  private static long timed(Problem problem, Answer plan) {
+  /**
+   * Whether the pass gives exactly the cost of a plan once every job is held back to its start in
+   * it. If not, a mold is taken off at another time, by the plan or by the pass.
+   */
+  private static boolean isWaitingAlone(Problem problem, Answer plan) {
+    Timetable held = carriedOut(heldBack(problem, plan), plan);
+    boolean same = cost(held) == plan.cost();
+    if (!same) {
+      assertThat(plan.dismounts() + held.dismounts().size()).as("dismounts").isPositive();
+    }
+    return same;
+  }
+
+  /** The sequences of a plan, timed by the planner's pass. */
+  private static Timetable carriedOut(Problem problem, Answer plan) {
     WeekTables week = new WeekTables(problem);
     Sequences sequences = new Sequences(week.pressCount(), week.jobCount());
     plan.queues()
         .forEach((press, ids) -> ids.forEach(id -> sequences.add(week.press(press), week.job(id))));
-    return TimingPass.full(week).run(sequences);
+    return Timetable.of(week, sequences);
+  }
+
+  private static long cost(Timetable timetable) {
+    return timetable.figures().avoidableCost();
   }
 
   /** The week in which no job may start before it does in a plan. */

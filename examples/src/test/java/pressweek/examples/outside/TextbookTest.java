@@ -17,7 +17,7 @@ import pressweek.data.problem.SmallPlant;
  * figures are from memory; enumerating all orders here gives the published values and orders.
  */
 class TextbookTest {
-  private static final int STEPS = 2_000;
+  private static final int STEPS = 500;
 
   /** Worked examples with their published optimum and all optimal orders. */
   private enum Example {

@@ -27,7 +27,7 @@ import pressweek.data.problem.SmallPlant;
  */
 class TsplibTest {
   private static final int OPTIMUM = 39;
-  private static final int STEPS = 20_000;
+  private static final int STEPS = 5_000;
   private static final int RUN_MIN = 10;
   private static final int HOME = 0;
   private static final long MINUTE = 100_000;
