@@ -19,7 +19,7 @@ record Codes(Optional<Guide> guide) {
 
   /** What a code means; a mere name means nothing, and nothing is wrong with it. */
   Decoded decode(String code) {
-    Decoded name = new Decoded(code, "", List.of(), List.of());
+    Decoded name = new Decoded(code, "", List.of(), List.of(), false);
     return guide.map(g -> g.decode(code)).orElse(name);
   }
 }

@@ -66,7 +66,7 @@ public final class Week {
   }
 
   /** The folder's guide; without a guide file there is none, and nothing is wrong with that. */
-  static GuideReader.Result guide(Folder folder) {
+  public static GuideReader.Result guide(Folder folder) {
     return folder
         .guide()
         .map(GuideReader::read)
