@@ -19,29 +19,40 @@ final class Settling {
   private static final int MOST_CONFLICTS = 4;
 
   private final Encoder encoder;
+  private final Pairs pairs;
   private final List<Phrase> assume;
   private final Case item;
   private final List<Pending> pending;
 
-  Settling(Offer offer, Case item, List<Pending> pending) {
+  Settling(Offer offer, Pairs pairs, Case item, List<Pending> pending) {
     this.encoder = offer.guide().encoder();
+    this.pairs = pairs;
     this.assume = offer.guide().words().assume();
     this.item = item;
     this.pending = pending;
   }
 
-  /** The best draft with all that is said and assumed; empty when no code says any of it. */
-  Optional<Draft> run() {
+  /** The best draft with all that is said and assumed; empty when something contradicts. */
+  Optional<Draft> agreed() {
+    if (!pairs.apart(item.known()).isEmpty()) {
+      return Optional.empty();
+    }
     Map<String, String> all = new LinkedHashMap<>(item.known());
     List<Assumed> taken = new ArrayList<>();
-    pending.forEach(usual -> take(usual.values(), usual.because(), all, taken));
-    assume.forEach(phrase -> assume(phrase, all, taken));
-    Optional<Draft> draft = draft(all);
-    if (draft.isPresent()) {
-      accept(all, taken);
-      return draft;
+    int usual = 0;
+    for (Pending one : pending) {
+      usual += take(one.values(), one.because(), all, taken) ? 1 : 0;
     }
-    return stepwise();
+    assume.forEach(phrase -> assume(phrase, all, taken));
+    Optional<Draft> draft = usual == pending.size() ? draft(all) : Optional.empty();
+    draft.ifPresent(found -> accept(all, taken));
+    return draft;
+  }
+
+  /** The same, after what contradicts has been left open; empty when no code says any of it. */
+  Optional<Draft> run() {
+    Optional<Draft> draft = agreed();
+    return draft.isPresent() ? draft : stepwise();
   }
 
   private Optional<Draft> draft(Map<String, String> known) {
@@ -50,7 +61,7 @@ final class Settling {
   }
 
   private boolean isPossible(Map<String, String> known) {
-    return draft(known).isPresent();
+    return pairs.apart(known).isEmpty() && draft(known).isPresent();
   }
 
   private void accept(Map<String, String> all, List<Assumed> taken) {
@@ -63,8 +74,13 @@ final class Settling {
       Map<String, String> values, String because, Map<String, String> all, List<Assumed> taken) {
     Map<String, String> fresh = new LinkedHashMap<>(values);
     fresh.entrySet().removeIf(value -> value.getValue().equals(all.get(value.getKey())));
+    if (fresh.isEmpty()) {
+      return true;
+    }
     boolean admitted =
-        !fresh.isEmpty() && item.admits(fresh) && fresh.keySet().stream().noneMatch(all::containsKey);
+        item.admits(fresh)
+            && fresh.keySet().stream().noneMatch(all::containsKey)
+            && pairs.admit(all, fresh);
     if (admitted) {
       all.putAll(fresh);
       taken.add(new Assumed(fresh, because));
@@ -104,12 +120,10 @@ final class Settling {
   private void usual(Pending usual) {
     Map<String, String> all = new LinkedHashMap<>(item.known());
     List<Assumed> taken = new ArrayList<>();
-    if (!take(usual.values(), usual.because(), all, taken)) {
-      return;
-    }
-    if (isPossible(all)) {
+    if (take(usual.values(), usual.because(), all, taken) && isPossible(all)) {
       accept(all, taken);
-    } else if (!other(usual) && !usual.weak()) {
+    } else if (item.admits(usual.values()) && !other(usual) && !usual.weak()) {
+      usual.values().forEach(all::putIfAbsent);
       contradiction(all, List.copyOf(usual.values().keySet()));
     }
   }
@@ -142,7 +156,8 @@ final class Settling {
 
   /** Says what does not go together and leaves the last of it open. */
   private void contradiction(Map<String, String> all, List<String> notTaken) {
-    List<Objection> objections = encoder.objections(all);
+    Map<String, String> pair = pairs.apart(all);
+    List<Objection> objections = encoder.objections(pair.isEmpty() ? all : pair);
     if (objections.isEmpty()) {
       return;
     }

@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import pressweek.data.guide.Draft;
 import pressweek.data.guide.Guide;
 import pressweek.data.words.Everyday.Pending;
 
@@ -23,6 +25,7 @@ public final class WordReader {
   private static final int MOST_TOKENS = 120;
   private static final int MOST_READINGS = 5;
   private static final int MOST_TRIED = 12;
+  private static final int MOST_CONTRADICTING = 3;
 
   /** A choice of senses that costs this much more than a whole reading is not looked at. */
   private static final int FAR = 8;
@@ -31,6 +34,7 @@ public final class WordReader {
   private final PlantThreads threads;
   private final Lexicon lexicon;
   private final Sizes sizes;
+  private final Pairs pairs;
   private final MentionFinder mentions;
   private final NumberSenses numbers;
 
@@ -40,6 +44,7 @@ public final class WordReader {
     threads = new PlantThreads(offer);
     lexicon = LexiconBuilder.build(offer, threads);
     sizes = new Sizes(offer, guide.words().nearestPct());
+    pairs = new Pairs(guide.encoder());
     mentions = new MentionFinder(offer, lexicon, threads);
     numbers = new NumberSenses(offer, sizes, threads);
   }
@@ -68,6 +73,7 @@ public final class WordReader {
 
   private List<Reading> readings(Tokens tokens, List<Mention> found) {
     List<Reading> readings = new ArrayList<>();
+    List<Evidence> contradicting = new ArrayList<>();
     SenseChoices choices = new SenseChoices(found);
     int least = Integer.MAX_VALUE - FAR;
     for (int tried = 0; tried < MOST_TRIED && choices.hasNext(); tried++) {
@@ -76,37 +82,66 @@ public final class WordReader {
         break;
       }
       Evidence evidence = new Evidence(tokens, found, choice.claims(), Set.of(), choice.cost());
-      Reading reading = best(evidence);
-      readings.add(reading);
-      least = reading.complete() ? Math.min(least, reading.doubt()) : least;
+      Optional<Reading> reading = agreed(evidence);
+      reading.ifPresentOrElse(readings::add, () -> contradicting.add(evidence));
+      if (reading.isPresent() && reading.get().complete()) {
+        least = Math.min(least, reading.get().doubt());
+      }
+    }
+    if (readings.stream().noneMatch(Reading::complete)) {
+      contradicting.stream().limit(MOST_CONTRADICTING).map(this::settled).forEach(readings::add);
     }
     return readings;
   }
 
-  /** The best way to tell two inserts apart, if there are two. */
-  private Reading best(Evidence evidence) {
-    List<Reading> readings = new ArrayList<>();
-    for (Set<Integer> second :
-        new TwoInserts(offer, evidence.tokens(), evidence.mentions(), evidence.claims()).ways()) {
-      Reading reading = reading(evidence.with(second));
-      readings.add(reading);
-      if (reading.conflicts().isEmpty()) {
-        break;
+  /** The reading of what does not contradict itself, with one insert or with two. */
+  private Optional<Reading> agreed(Evidence evidence) {
+    for (Set<Integer> second : inserts(evidence)) {
+      Work work = new Work(evidence.with(second));
+      Optional<Draft> draft =
+          work.item.conflicts().isEmpty() ? work.settling.agreed() : Optional.empty();
+      if (draft.isPresent()) {
+        return Optional.of(work.write(draft));
       }
     }
-    readings.sort(ORDER);
-    return readings.stream()
-        .filter(reading -> reading.conflicts().isEmpty())
-        .findFirst()
-        .orElseGet(() -> readings.get(readings.size() - 1));
+    return Optional.empty();
   }
 
-  private Reading reading(Evidence evidence) {
-    Case item = new Case(offer);
-    new Gathering(offer, threads, sizes, evidence, item).run();
-    List<Pending> pending = new Everyday(offer, lexicon, evidence, item).run();
-    return new ReadingWriter(offer, lexicon, evidence, item)
-        .write(new Settling(offer, item, pending).run());
+  /** The reading of what contradicts itself; two inserts, if that leaves fewer contradictions. */
+  private Reading settled(Evidence evidence) {
+    List<Reading> readings = new ArrayList<>();
+    for (Set<Integer> second : inserts(evidence)) {
+      Work work = new Work(evidence.with(second));
+      readings.add(work.write(work.settling.run()));
+    }
+    Reading one = readings.get(readings.size() - 1);
+    return readings.stream()
+        .filter(reading -> reading.conflicts().isEmpty())
+        .min(ORDER)
+        .orElse(one);
+  }
+
+  private List<Set<Integer>> inserts(Evidence evidence) {
+    return new TwoInserts(offer, evidence.tokens(), evidence.mentions(), evidence.claims()).ways();
+  }
+
+  /** What one choice of senses comes to. */
+  private final class Work {
+    private final Evidence evidence;
+    private final Case item;
+    private final Settling settling;
+
+    Work(Evidence evidence) {
+      this.evidence = evidence;
+      this.item = new Case(offer);
+      new Gathering(offer, threads, sizes, evidence, item).run();
+      List<Pending> pending = new Everyday(offer, lexicon, evidence, item).run();
+      this.settling = new Settling(offer, pairs, item, pending);
+    }
+
+    Reading write(Optional<Draft> draft) {
+      return new ReadingWriter(offer, lexicon, evidence, item).write(draft);
+    }
   }
 
   private static final Comparator<Reading> ORDER =
