@@ -128,6 +128,11 @@ final class MentionFinder {
     if (tokens.isTimes(at)) {
       return Optional.empty();
     }
+    Optional<NumberReader.Found> number = NumberReader.at(tokens, at);
+    if (number.isPresent()) {
+      return Optional.of(
+          Mention.plain(at, number.get().to(), new Claim.Raw(number.get().number())));
+    }
     int without = withoutEnd(tokens, at);
     if (without > at) {
       return Optional.of(Mention.plain(at, without, new Claim.Nothing()));
@@ -162,6 +167,10 @@ final class MentionFinder {
   private Mention unknown(Tokens tokens, int at) {
     int to = at + 1;
     while (tokens.joined(to) && hangs(tokens, to)) {
+      to++;
+    }
+    boolean mark = tokens.original(at, to).chars().allMatch(Character::isUpperCase) && to - at == 1;
+    if (mark && tokens.at(at).text().length() > 1 && tokens.at(to).isWhole()) {
       to++;
     }
     while (tokens.at(to - 1).isSign() && to > at + 1 && !tokens.at(to - 1).is("%")) {

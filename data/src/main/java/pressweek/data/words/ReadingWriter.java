@@ -17,12 +17,14 @@ final class ReadingWriter {
 
   private final Offer offer;
   private final Lexicon lexicon;
+  private final Pairs pairs;
   private final Evidence evidence;
   private final Case item;
 
-  ReadingWriter(Offer offer, Lexicon lexicon, Evidence evidence, Case item) {
+  ReadingWriter(Offer offer, Lexicon lexicon, Pairs pairs, Evidence evidence, Case item) {
     this.offer = offer;
     this.lexicon = lexicon;
+    this.pairs = pairs;
     this.evidence = evidence;
     this.item = item;
   }
@@ -32,7 +34,7 @@ final class ReadingWriter {
     draft.ifPresent(
         found -> {
           implied(found);
-          questions.addAll(new Questions(offer, item).of(found));
+          questions.addAll(new Questions(offer, pairs, item).of(found));
         });
     ties(questions);
     List<String> strange = strange(questions);

@@ -83,12 +83,29 @@ final class Sizes {
       }
     }
     List<String> nearest =
-        near(attribute, meant.get(0).size(), listed).stream()
+        near(attribute, likeliest(attribute, meant, listed).size(), listed).stream()
             .limit(NEAREST)
             .sorted(Comparator.comparing(Made::size))
             .map(Made::value)
             .toList();
     return new Fit("", "", nearest);
+  }
+
+  /** What is meant that comes nearest to something made. */
+  private Meant likeliest(String attribute, List<Meant> meant, List<Made> listed) {
+    Comparator<Meant> byGap =
+        Comparator.comparing(
+            one ->
+                near(attribute, one.size(), listed).stream()
+                    .findFirst()
+                    .map(made -> gap(one.size(), made.size()))
+                    .orElse(BigDecimal.ZERO));
+    return meant.stream().min(byGap).orElseThrow();
+  }
+
+  private static BigDecimal gap(BigDecimal size, BigDecimal made) {
+    BigDecimal larger = size.max(made).max(new BigDecimal("0.001"));
+    return made.subtract(size).abs().divide(larger, MathContext.DECIMAL32);
   }
 
   private boolean isNear(Meant meant, BigDecimal made) {

@@ -140,7 +140,7 @@ public final class WordReader {
     }
 
     Reading write(Optional<Draft> draft) {
-      return new ReadingWriter(offer, lexicon, evidence, item).write(draft);
+      return new ReadingWriter(offer, lexicon, pairs, evidence, item).write(draft);
     }
   }
 
