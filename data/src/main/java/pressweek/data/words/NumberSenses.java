@@ -225,6 +225,7 @@ final class NumberSenses {
       cost += number.isBare() ? 2 : 0;
       cost += cut.made() ? 0 : 3;
       cost += bound ? OTHERWISE_BOUND : 0;
+      cost += right >= 0 && mentions.get(right).first() instanceof Claim.Unknown ? AWAY + 2 : 0;
       cost += mentions.stream().anyMatch(m -> m.first() instanceof Claim.Threaded) ? AWAY : 0;
       return Optional.of(new Sense(new Claim.Threaded(cut), cost));
     }

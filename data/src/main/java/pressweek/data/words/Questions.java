@@ -56,6 +56,7 @@ final class Questions {
     for (String attribute : telling.isEmpty() ? attributes : telling) {
       List<String> values =
           offer.values(attribute, item.known()).stream()
+              .filter(value -> !item.isUnwanted(attribute, value))
               .filter(value -> pairs.admit(item.known(), Map.of(attribute, value)))
               .toList();
       boolean open = values.size() > 1 || !item.known().containsKey(attribute);

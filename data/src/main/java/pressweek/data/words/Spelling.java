@@ -15,7 +15,7 @@ final class Spelling {
   private static final int ABBREVIATED = 2;
   private static final int LEAST_PREFIX = 3;
   private static final int PLAIN_PREFIX = 4;
-  private static final int MOST_ABBREVIATION = 5;
+  private static final int MOST_ABBREVIATION = 10;
 
   private final Set<String> known;
   private final Map<String, List<String>> byRoot = new HashMap<>();
@@ -78,7 +78,7 @@ final class Spelling {
     return near.isEmpty() ? List.of(new Variant(stem, 0, false)) : near;
   }
 
-  /** A known word, and the others of the same root: locking for lock. */
+  /** A known word, others of the same root, and what it may abbreviate: locking for lock. */
   private List<Variant> withRoots(String stem) {
     List<Variant> variants = new ArrayList<>(1);
     variants.add(new Variant(stem, 0, false));
@@ -87,6 +87,7 @@ final class Spelling {
         variants.add(new Variant(other, 1, false));
       }
     }
+    consonants(stem).forEach(full -> variants.add(new Variant(full, ABBREVIATED, true)));
     return variants;
   }
 
