@@ -27,9 +27,7 @@ final class GuideFiles {
 
   /** Folders with codes that must and must not be read. */
   static List<Path> foldersWithCodes() {
-    return folders().stream()
-        .filter(folder -> Files.exists(folder.resolve("codes.csv")))
-        .toList();
+    return folders().stream().filter(folder -> Files.exists(folder.resolve("codes.csv"))).toList();
   }
 
   /** Whole guides of {@code docs/guide-files.md}, in the order of the page. */
