@@ -12,8 +12,10 @@ import pressweek.data.problem.Item;
  * @param attributes what the code, the rules and the defaults say, in that order; empty when there
  *     is a fault in the writing
  * @param faults why the code is not good, each in a sentence; empty when it is
+ * @param special true when the code says that the item has a record of its own
  */
-public record Decoded(String code, String family, List<Attribute> attributes, List<String> faults) {
+public record Decoded(
+    String code, String family, List<Attribute> attributes, List<String> faults, boolean special) {
   public Decoded {
     attributes = List.copyOf(attributes);
     faults = List.copyOf(faults);

@@ -1,131 +1,143 @@
 package pressweek.data.guide;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
-/** Finds the ways in which a code can be read as one of a family. */
+/** Finds the ways in which a code can be read as one of its families. */
 final class FamilyReader {
   /** More readings than these say nothing new: the code is ambiguous. */
   private static final int ENOUGH = 8;
 
-  private final String code;
+  /** Steps after which dead ends are remembered; most codes need fewer. */
+  private static final int MANY_STEPS = 200;
+
+  private final CodeText code;
   private final String separator;
   private final PartReader partReader;
   private final Misses misses;
-  private final List<List<Part>> blocks;
+  private final Map<Part, List<PartMatch>[]> known = new IdentityHashMap<>();
+  private final List<PartMatch> stack = new ArrayList<>();
   private final Set<State> dead = new HashSet<>();
-  private final List<List<Placed>> readings = new ArrayList<>();
-
-  /** A part as read, with its place in the code from 1. */
-  record Placed(int place, PartMatch match) {}
-
-  /**
-   * Where the reading stands: the block of parts, the parts of it that have been read, and the next
-   * character.
-   */
-  private record State(int block, BitSet used, int at) {}
-
-  private FamilyReader(Guide guide, Family family, String code, Misses misses) {
-    this.code = code;
-    this.separator = guide.separator();
-    this.misses = misses;
-    this.partReader = new PartReader(code, guide.ignoreCase(), misses);
-    this.blocks = blocks(family.parts());
-  }
+  private List<List<PartMatch>> readings = new ArrayList<>();
+  private List<List<Part>> blocks = List.of();
+  private int steps;
 
   /**
-   * Every reading (up to a few) of a code as one of the family; what broke off goes to {@code
-   * misses}.
+   * Where the reading stands.
+   *
+   * @param block the block of parts
+   * @param counts how often each of its parts was read, 4 bits a part
+   * @param at the next character
    */
-  static List<List<Placed>> read(Guide guide, Family family, String code, Misses misses) {
-    FamilyReader reader = new FamilyReader(guide, family, code, misses);
-    reader.read(new State(0, new BitSet(), 0), List.of());
-    return reader.readings;
-  }
-
-  /** Neighbours that may change places form one block, every other part a block of its own. */
-  private static List<List<Part>> blocks(List<Part> parts) {
-    List<List<Part>> blocks = new ArrayList<>();
-    boolean open = false;
-    for (Part part : parts) {
-      if (!(open && part.anyOrder())) {
-        blocks.add(new ArrayList<>());
-      }
-      blocks.get(blocks.size() - 1).add(part);
-      open = part.anyOrder();
+  private record State(int block, long counts, int at) {
+    int count(int part) {
+      return (int) (counts >>> (4 * part)) & 15;
     }
-    return blocks;
+
+    State with(int part, int next) {
+      return new State(block, counts + (1L << (4 * part)), next);
+    }
+  }
+
+  FamilyReader(String separator, CodeText code, Misses misses) {
+    this.code = code;
+    this.separator = separator;
+    this.misses = misses;
+    this.partReader = new PartReader(code, misses);
+  }
+
+  /**
+   * Every reading (up to a few) of the code as a family with these blocks of parts; what broke off
+   * goes to the misses.
+   */
+  List<List<PartMatch>> read(List<List<Part>> familyBlocks) {
+    blocks = familyBlocks;
+    readings = new ArrayList<>(1);
+    steps = 0;
+    dead.clear();
+    stack.clear();
+    read(new State(0, 0, 0));
+    return readings;
   }
 
   /** Reads on from a state; true when that led to a reading. */
-  private boolean read(State state, List<Placed> soFar) {
-    if (dead.contains(state) || readings.size() >= ENOUGH) {
+  private boolean read(State state) {
+    steps++;
+    boolean remember = steps > MANY_STEPS;
+    if (readings.size() >= ENOUGH || remember && dead.contains(state)) {
       return false;
     }
-    boolean found;
-    if (state.block() == blocks.size()) {
-      found = finish(state, soFar);
-    } else {
-      found = readBlock(state, soFar);
-    }
-    if (!found) {
+    boolean found = state.block() == blocks.size() ? finish(state) : readBlock(state);
+    if (remember && !found) {
       dead.add(state);
     }
     return found;
   }
 
-  private boolean finish(State state, List<Placed> soFar) {
+  private boolean finish(State state) {
     if (ended(state.at())) {
-      readings.add(soFar);
+      readings.add(List.copyOf(stack));
       return true;
     }
-    int end = partEnd(state.at());
-    String seen = code.substring(state.at(), end);
-    misses.add(new Miss(state.at(), state.at(), seen, new Miss.Words("nothing more")));
+    if (misses.listening()) {
+      String seen = code.written().substring(state.at(), partEnd(state.at()));
+      misses.add(new Miss(state.at(), state.at(), seen, new Miss.Words("nothing more")));
+    }
     return false;
   }
 
-  private boolean readBlock(State state, List<Placed> soFar) {
+  private boolean readBlock(State state) {
     List<Part> parts = blocks.get(state.block());
     boolean found = false;
     boolean mayLeave = true;
     for (int i = 0; i < parts.size(); i++) {
-      if (!state.used().get(i)) {
-        Part part = parts.get(i);
-        mayLeave &= part.optional();
+      Part part = parts.get(i);
+      boolean lacking = state.count(i) == 0 && !part.optional();
+      mayLeave &= !lacking;
+      if (state.count(i) < part.repeat()) {
         if (!ended(state.at())) {
-          found |= readPart(state, i, soFar);
-        } else if (!part.optional()) {
+          found |= readPart(state, i, part);
+        } else if (lacking && misses.listening()) {
           Miss.Words expected = new Miss.Words(part.name() + " " + part.shape());
           misses.add(new Miss(code.length() + 1, code.length(), "", expected));
         }
       }
     }
     if (mayLeave) {
-      found |= read(new State(state.block() + 1, new BitSet(), state.at()), soFar);
+      found |= read(new State(state.block() + 1, 0, state.at()));
     }
     return found;
   }
 
-  private boolean readPart(State state, int index, List<Placed> soFar) {
-    Part part = blocks.get(state.block()).get(index);
+  private boolean readPart(State state, int index, Part part) {
     boolean found = false;
-    boolean whole = !separator.isEmpty();
-    for (PartMatch match : partReader.read(part, state.at(), partEnd(state.at()), whole)) {
-      BitSet used = (BitSet) state.used().clone();
-      used.set(index);
-      List<Placed> further = new ArrayList<>(soFar);
-      further.add(new Placed(soFar.size() + 1, match));
-      found |= read(new State(state.block(), used, match.end() + separator.length()), further);
+    for (PartMatch match : matches(part, state.at())) {
+      stack.add(match);
+      found |= read(state.with(index, match.end() + separator.length()));
+      stack.remove(stack.size() - 1);
     }
     return found;
+  }
+
+  @SuppressWarnings({"unchecked", "rawtypes"})
+  private List<PartMatch> matches(Part part, int at) {
+    List<PartMatch>[] byPlace =
+        known.computeIfAbsent(part, p -> (List<PartMatch>[]) new List[code.length() + 1]);
+    List<PartMatch> matches = byPlace[at];
+    if (matches == null) {
+      boolean whole = !separator.isEmpty();
+      matches = partReader.read(new PartReader.Sought(part, at, partEnd(at), whole));
+      byPlace[at] = matches;
+    }
+    return matches;
   }
 
   private int partEnd(int at) {
-    int end = separator.isEmpty() ? -1 : code.indexOf(separator, at);
+    int end = separator.isEmpty() ? -1 : code.folded().indexOf(separator, at);
     return end < 0 ? code.length() : end;
   }
 

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -12,16 +11,22 @@ import pressweek.data.files.JsonTree;
 
 /** Reads the key {@code fields} of a guide. */
 final class FieldReader {
-  private static final String WORDS = "words";
+  private static final Set<String> KEYS =
+      Set.of("sets", "table", "number", "special", "mixed", "width", "fill");
+  private static final List<String> KINDS = List.of("table", "number", "special");
+  private static final int MOST_WIDTH = 60;
+  private static final int MOST_DECIMALS = 6;
 
   private final JsonNotes notes;
-  private final String separator;
   private final boolean ignoreCase;
+  private final Fill fill;
+  private final TableReader tables;
 
-  FieldReader(JsonNotes notes, String separator, boolean ignoreCase) {
+  FieldReader(JsonNotes notes, String separator, boolean ignoreCase, Fill fill) {
     this.notes = notes;
-    this.separator = separator;
     this.ignoreCase = ignoreCase;
+    this.fill = fill;
+    this.tables = new TableReader(notes, separator);
   }
 
   /** Fields by name. */
@@ -39,23 +44,89 @@ final class FieldReader {
   }
 
   private Optional<Field> field(String name, JsonTree.Obj object) {
-    notes.onlyKeys(object, Set.of("sets", "table", "number"));
-    boolean table = object.field("table").isPresent();
-    boolean number = object.field("number").isPresent();
-    if (table == number) {
+    notes.onlyKeys(object, KEYS);
+    List<String> kinds = KINDS.stream().filter(kind -> object.field(kind).isPresent()).toList();
+    if (kinds.size() != 1) {
       String seen =
-          table ? "has both \"table\" and \"number\"" : "has no \"table\" and no \"number\"";
+          kinds.isEmpty()
+              ? "has no \"table\", no \"number\" and no \"special\""
+              : "has both \"" + String.join("\" and \"", kinds) + "\"";
       notes.error(object.line(), name, "field \"" + name + "\" " + seen + "; expected one of them");
       return Optional.empty();
     }
-    String sets = notes.text(object, "sets");
-    String attribute = sets.isEmpty() ? name : sets;
-    return Optional.of(table ? table(name, attribute, object) : number(name, attribute, object));
+    Field.Frame frame = frame(name, object);
+    return Optional.of(
+        switch (kinds.get(0)) {
+          case "table" -> table(frame, object);
+          case "number" -> number(frame, object);
+          default -> special(frame, object);
+        });
   }
 
-  private Field number(String name, String attribute, JsonTree.Obj field) {
+  private Field.Frame frame(String name, JsonTree.Obj object) {
+    boolean mixed = notes.flag(object, "mixed");
+    String sets = notes.text(object, "sets");
+    if (mixed && (!sets.isEmpty() || object.field("table").isEmpty())) {
+      notes.error(
+          object.line(), "mixed", "\"mixed\" is for a table without \"sets\"; expected no mixed");
+    }
+    int width = notes.whole(object, "width", MOST_WIDTH);
+    String attribute = mixed ? "" : sets.isEmpty() ? name : sets;
+    Fill usual = width > 0 ? fill : Fill.NOTHING;
+    Fill own = object.field("fill").isPresent() ? fill(object, usual) : usual;
+    if (width > 0 && own.shorter().isEmpty() && object.field("number").isPresent()) {
+      own = new Fill("0", true, own.none(), own.standard());
+    }
+    return new Field.Frame(name, attribute, width, own, object.line());
+  }
+
+  /** The key {@code fill} of the guide or of a field; what it does not say is as usual. */
+  Fill fill(JsonTree.Obj parent, Fill usual) {
+    return fill(notes, ignoreCase, parent, usual);
+  }
+
+  /** The key {@code fill} of an object. */
+  static Fill fill(JsonNotes notes, boolean ignoreCase, JsonTree.Obj parent, Fill usual) {
+    JsonTree.Obj object = notes.object(parent, "fill");
+    notes.onlyKeys(object, Set.of("short", "side", "none", "standard"));
+    String side = notes.text(object, "side");
+    if (!side.isEmpty() && !side.equals("left") && !side.equals("right")) {
+      notes.error(object.line(), "side", "side is \"" + side + "\"; expected left or right");
+    }
+    Fill read =
+        new Fill(
+            character(notes, object, "short", usual.shorter()),
+            side.isEmpty() ? usual.left() : side.equals("left"),
+            character(notes, object, "none", usual.none()),
+            character(notes, object, "standard", usual.standard()));
+    if (!read.none().isEmpty() && read.none().equals(read.standard())) {
+      notes.error(
+          object.line(), "fill", "\"none\" and \"standard\" are both \"" + read.none() + "\"");
+    }
+    return new Fill(
+        Symbols.fold(read.shorter(), ignoreCase),
+        read.left(),
+        Symbols.fold(read.none(), ignoreCase),
+        Symbols.fold(read.standard(), ignoreCase));
+  }
+
+  private static String character(
+      JsonNotes notes, JsonTree.Obj object, String key, String otherwise) {
+    if (object.field(key).isEmpty()) {
+      return otherwise;
+    }
+    String text = notes.text(object, key);
+    if (text.length() > 1) {
+      notes.error(
+          object.line(), key, "\"" + key + "\" is \"" + text + "\"; expected one character");
+      return otherwise;
+    }
+    return text;
+  }
+
+  private Field number(Field.Frame frame, JsonTree.Obj field) {
     JsonTree.Obj object = notes.object(field, "number");
-    notes.onlyKeys(object, Set.of("unit", "min", "max", "step"));
+    notes.onlyKeys(object, Set.of("unit", "min", "max", "step", "decimals"));
     Optional<BigDecimal> min = notes.number(object, "min");
     Optional<BigDecimal> max = notes.number(object, "max");
     Optional<BigDecimal> step = notes.number(object, "step");
@@ -66,61 +137,46 @@ final class FieldReader {
       notes.error(object.line(), "step", "step is " + step.get() + "; expected more than 0");
       step = Optional.empty();
     }
+    int decimals = notes.whole(object, "decimals", MOST_DECIMALS);
     return new Field.Number(
-        name, attribute, notes.text(object, "unit"), new Field.Range(min, max, step));
+        frame, notes.text(object, "unit"), decimals, new Field.Range(min, max, step));
   }
 
-  private Field table(String name, String attribute, JsonTree.Obj field) {
+  private Field special(Field.Frame frame, JsonTree.Obj field) {
+    JsonTree.Obj object = notes.object(field, "special");
+    notes.onlyKeys(object, Set.of("from", "to", "skip"));
+    String from = notes.text(object, "from");
+    String to = notes.text(object, "to");
+    Optional<String> fault = Marks.fault(from, to);
+    fault.ifPresent(text -> notes.error(object.line(), "special", text));
+    return new Field.Special(
+        frame,
+        fault.isPresent()
+            ? new Marks("0", "0", "")
+            : new Marks(from, to, notes.text(object, "skip")));
+  }
+
+  private Field table(Field.Frame frame, JsonTree.Obj field) {
     JsonTree.Obj table = notes.object(field, "table");
-    Map<String, Field.Entry> entries = new LinkedHashMap<>();
+    Map<String, Field.Entry> entries = tables.entries(frame, table);
     Map<String, String> folded = new HashMap<>();
-    table
-        .fields()
-        .forEach(
-            (symbol, value) -> {
-              checkSymbol(name, symbol, value.line());
-              String key = ignoreCase ? symbol.toUpperCase(Locale.ROOT) : symbol;
-              String same = folded.putIfAbsent(key, symbol);
-              if (same != null) {
-                notes.error(
-                    value.line(),
-                    name,
-                    "\"%s\" and \"%s\" are the same where case is ignored".formatted(same, symbol));
-              }
-              entries.put(symbol, entry(attribute, symbol, value));
-            });
+    entries.forEach(
+        (symbol, entry) -> {
+          String same = folded.putIfAbsent(Symbols.fold(symbol, ignoreCase), symbol);
+          if (same != null) {
+            notes.error(
+                entry.line(),
+                frame.name(),
+                "\"%s\" and \"%s\" are the same where case is ignored".formatted(same, symbol));
+          }
+          tables.checkWidth(frame, symbol, entry.line(), ignoreCase);
+        });
     if (entries.isEmpty()) {
-      notes.error(table.line(), name, "the table of \"" + name + "\" is empty; expected symbols");
-    }
-    return new Field.Table(name, attribute, entries);
-  }
-
-  private void checkSymbol(String field, String symbol, int line) {
-    if (symbol.isEmpty()) {
-      notes.error(line, field, "an empty symbol in \"" + field + "\"; expected text");
-    } else if (!separator.isEmpty() && symbol.contains(separator)) {
       notes.error(
-          line,
-          field,
-          "symbol \"%s\" holds the separator \"%s\" and can never be read"
-              .formatted(symbol, separator));
+          table.line(),
+          frame.name(),
+          "the table of \"" + frame.name() + "\" is empty; expected symbols");
     }
-  }
-
-  private Field.Entry entry(String attribute, String symbol, JsonTree value) {
-    if (!(value instanceof JsonTree.Obj object)) {
-      return new Field.Entry(Map.of(attribute, notes.text(value, symbol)), List.of());
-    }
-    Map<String, String> sets = new LinkedHashMap<>();
-    sets.put(attribute, symbol);
-    object
-        .fields()
-        .forEach(
-            (key, said) -> {
-              if (!key.equals(WORDS) && !(said instanceof JsonTree.Nothing)) {
-                sets.put(key, notes.text(said, key));
-              }
-            });
-    return new Field.Entry(sets, notes.textOrList(object, WORDS));
+    return new Field.Table(frame, entries, new Symbols(entries.keySet(), ignoreCase));
   }
 }

@@ -11,8 +11,9 @@ import java.util.Map;
  * @param text as in the guide, for example <code>{thread}-S{length}</code>
  * @param pieces what it consists of, in order
  * @param sets attributes that the form itself means
+ * @param line line of the guide
  */
-public record Form(String text, List<Piece> pieces, Map<String, String> sets) {
+public record Form(String text, List<Piece> pieces, Map<String, String> sets, int line) {
   public Form {
     pieces = List.copyOf(pieces);
     sets = Collections.unmodifiableMap(new LinkedHashMap<>(sets));
@@ -21,8 +22,13 @@ public record Form(String text, List<Piece> pieces, Map<String, String> sets) {
   /** A piece of a form: text as it stands, or a field. */
   public sealed interface Piece {}
 
-  /** Text as it stands. */
-  public record Literal(String text) implements Piece {}
+  /**
+   * Text as it stands.
+   *
+   * @param text text
+   * @param folded the text in the spelling in which codes are compared
+   */
+  public record Literal(String text, String folded) implements Piece {}
 
   /** A field. */
   public record Slot(Field field) implements Piece {}

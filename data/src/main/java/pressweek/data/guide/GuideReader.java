@@ -17,7 +17,17 @@ public final class GuideReader {
   public static final String SCHEMA = "pressweek-guide/1";
 
   private static final Set<String> KEYS =
-      Set.of("schema", "name", "separator", "ignore_case", "fields", "parts", "families", "rules");
+      Set.of(
+          "schema",
+          "name",
+          "separator",
+          "ignore_case",
+          "fill",
+          "fields",
+          "parts",
+          "families",
+          "rules",
+          "words");
 
   private final JsonNotes notes = new JsonNotes();
 
@@ -52,13 +62,22 @@ public final class GuideReader {
     }
     String separator = notes.text(root, "separator");
     boolean ignoreCase = notes.flag(root, "ignore_case");
+    Fill fill = FieldReader.fill(notes, ignoreCase, root, Fill.NOTHING);
     Map<String, Field> fields =
-        new FieldReader(notes, separator, ignoreCase).read(notes.object(root, "fields"));
-    PartsReader partsReader = new PartsReader(notes, fields, separator);
+        new FieldReader(notes, separator, ignoreCase, fill).read(notes.object(root, "fields"));
+    PartsReader partsReader = new PartsReader(notes, fields, separator, ignoreCase);
     Map<String, Part> parts = partsReader.read(notes.object(root, "parts"));
     RuleReader rules = new RuleReader(notes);
     List<Family> families = families(root, parts, rules);
-    return new Guide(notes.text(root, "name"), separator, ignoreCase, families, rules.read(root));
+    return new Guide(
+        new GuideSheet(
+            notes.text(root, "name"),
+            separator,
+            ignoreCase,
+            List.copyOf(fields.values()),
+            families,
+            rules.read(root),
+            new PhraseReader(notes, rules).read(root)));
   }
 
   private List<Family> families(JsonTree.Obj root, Map<String, Part> parts, RuleReader rules) {
@@ -115,6 +134,22 @@ public final class GuideReader {
           "parts",
           "family \"" + name + "\" has no parts; expected a list of their names");
     }
-    return new Family(name, own, rules.read(object));
+    checkBlocks(name, own, object.line());
+    return new Family(name, own, rules.read(object), object.line());
+  }
+
+  private void checkBlocks(String name, List<Part> parts, int line) {
+    int row = 0;
+    for (Part part : parts) {
+      row = part.anyOrder() ? row + 1 : 0;
+      if (row > Blocks.MOST_IN_A_ROW) {
+        notes.error(
+            line,
+            "parts",
+            "family \"%s\" has more than %d parts of any order in a row; expected fewer"
+                .formatted(name, Blocks.MOST_IN_A_ROW));
+        return;
+      }
+    }
   }
 }

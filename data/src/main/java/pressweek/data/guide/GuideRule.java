@@ -1,8 +1,7 @@
 package pressweek.data.guide;
 
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /**
  * A rule of a guide.
@@ -11,8 +10,9 @@ import java.util.function.Function;
  * @param verb what the rule does
  * @param what the attributes that it speaks of
  * @param because the reason that people read; may be empty
+ * @param line line of the guide
  */
-public record GuideRule(List<Clause> when, Verb verb, List<Clause> what, String because) {
+public record GuideRule(List<Clause> when, Verb verb, List<Clause> what, String because, int line) {
   public GuideRule {
     when = List.copyOf(when);
     what = List.copyOf(what);
@@ -63,10 +63,19 @@ public record GuideRule(List<Clause> when, Verb verb, List<Clause> what, String 
     }
   }
 
-  /** True when all that the rule asks for holds. */
-  boolean applies(Map<String, String> item) {
-    Function<Clause, String> value = clause -> item.getOrDefault(clause.attribute(), "");
-    return when.stream().allMatch(clause -> clause.holds(value.apply(clause)));
+  /** True when all that the rule asks for holds; an attribute that an item lacks is empty. */
+  boolean applies(UnaryOperator<String> item) {
+    for (Clause clause : when) {
+      if (!clause.holds(item.apply(clause.attribute()))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** True when it sets attributes, false when it forbids. */
+  boolean sets() {
+    return verb == Verb.THEN || verb == Verb.DEFAULT;
   }
 
   /** The reason that people read; what the rule asks for when it gives none. */

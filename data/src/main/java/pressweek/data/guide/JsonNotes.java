@@ -115,6 +115,24 @@ final class JsonNotes {
     return Optional.empty();
   }
 
+  /** A whole number from 1 to {@code most}; 0 when it is not there. */
+  int whole(JsonTree.Obj parent, String key, int most) {
+    Optional<BigDecimal> number = number(parent, key);
+    if (number.isEmpty()) {
+      return 0;
+    }
+    BigDecimal value = number.get().stripTrailingZeros();
+    boolean inRange = value.signum() > 0 && value.compareTo(BigDecimal.valueOf(most)) <= 0;
+    if (value.scale() > 0 || !inRange) {
+      error(
+          parent.line(),
+          key,
+          key + " is " + number.get() + "; expected a whole number 1 to " + most);
+      return 0;
+    }
+    return value.intValueExact();
+  }
+
   /** Texts by key; keys in the order of the file. */
   Map<String, String> texts(JsonTree.Obj object) {
     Map<String, String> texts = new LinkedHashMap<>();

@@ -25,4 +25,15 @@ record Miss(int reached, int position, String seen, Expected expected) {
 
   /** Anything else, in words: text as it stands, a number, a part, the end. */
   record Words(String text) implements Expected {}
+
+  /** What a field would have read. */
+  static Expected expected(Field field) {
+    if (field instanceof Field.Table table) {
+      return new Symbol(table.name(), List.copyOf(table.entries().keySet()));
+    }
+    if (field instanceof Field.Number number) {
+      return new Words(number.name() + " " + number.words());
+    }
+    return new Words(field.name() + " " + ((Field.Special) field).marks());
+  }
 }

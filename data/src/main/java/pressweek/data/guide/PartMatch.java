@@ -5,15 +5,14 @@ import java.util.List;
 /**
  * A part of a code as it was read.
  *
- * @param end character after the part
- * @param text the part as written
- * @param said what it says, in the order of the code
+ * @param part the part
+ * @param form how it is written
+ * @param start its first character
+ * @param end character after it
+ * @param hits its fields, in the order of the code
  */
-record PartMatch(int end, String text, List<Said> said) {
+record PartMatch(Part part, Form form, int start, int end, List<Hit> hits) {
   PartMatch {
-    said = List.copyOf(said);
+    hits = List.copyOf(hits);
   }
-
-  /** An attribute that a part says, with words for people, which may be empty. */
-  record Said(String attribute, String value, String words) {}
 }

@@ -11,15 +11,19 @@ import pressweek.data.files.Nearest;
 
 /** Reads the key {@code parts} of a guide. */
 final class PartsReader {
+  private static final int MOST_REPEATS = 15;
+
   private final JsonNotes notes;
   private final Map<String, Field> fields;
   private final String separator;
+  private final boolean ignoreCase;
   private final Set<String> unused;
 
-  PartsReader(JsonNotes notes, Map<String, Field> fields, String separator) {
+  PartsReader(JsonNotes notes, Map<String, Field> fields, String separator, boolean ignoreCase) {
     this.notes = notes;
     this.fields = fields;
     this.separator = separator;
+    this.ignoreCase = ignoreCase;
     this.unused = new LinkedHashSet<>(fields.keySet());
   }
 
@@ -39,7 +43,7 @@ final class PartsReader {
   }
 
   private Part part(String name, JsonTree.Obj object) {
-    notes.onlyKeys(object, Set.of("forms", "optional", "any_order"));
+    notes.onlyKeys(object, Set.of("forms", "optional", "any_order", "repeat"));
     List<Form> forms = new ArrayList<>();
     for (JsonTree value : notes.list(object, "forms")) {
       if (value instanceof JsonTree.Obj form) {
@@ -53,7 +57,13 @@ final class PartsReader {
     if (forms.isEmpty()) {
       notes.error(object.line(), "forms", "part \"" + name + "\" has no forms; expected a list");
     }
-    return new Part(name, forms, notes.flag(object, "optional"), notes.flag(object, "any_order"));
+    return new Part(
+        name,
+        forms,
+        notes.flag(object, "optional"),
+        notes.flag(object, "any_order"),
+        Math.max(1, notes.whole(object, "repeat", MOST_REPEATS)),
+        object.line());
   }
 
   private Form form(int line, String text, Map<String, String> sets) {
@@ -80,7 +90,7 @@ final class PartsReader {
     if (text.isEmpty()) {
       notes.error(line, "form", "an empty form; expected text and fields in braces");
     }
-    return new Form(text, pieces, sets);
+    return new Form(text, pieces, sets, line);
   }
 
   private void literal(int line, String text, List<Form.Piece> pieces) {
@@ -91,7 +101,7 @@ final class PartsReader {
           "\"%s\" in a form holds the separator \"%s\" and can never be read"
               .formatted(text, separator));
     }
-    pieces.add(new Form.Literal(text));
+    pieces.add(new Form.Literal(text, Symbols.fold(text, ignoreCase)));
   }
 
   private void slot(int line, String name, List<Form.Piece> pieces) {

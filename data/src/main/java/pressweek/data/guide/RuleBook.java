@@ -1,13 +1,14 @@
 package pressweek.data.guide;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import pressweek.data.guide.FamilyReader.Placed;
+import java.util.Set;
+import java.util.function.UnaryOperator;
 import pressweek.data.guide.GuideRule.Clause;
 import pressweek.data.guide.GuideRule.Verb;
-import pressweek.data.guide.PartMatch.Said;
 import pressweek.data.problem.Attribute;
 import pressweek.data.problem.Origin;
 
@@ -16,81 +17,169 @@ import pressweek.data.problem.Origin;
  */
 final class RuleBook {
   private final Map<String, Attribute> attributes = new LinkedHashMap<>();
-  private final List<String> faults = new ArrayList<>();
+  private final Set<String> absent = new HashSet<>();
+  private final Map<String, PartMatch> saidBy = new LinkedHashMap<>();
+  private final List<Fault> faults = new ArrayList<>();
+  private boolean special;
+
+  /**
+   * What is wrong.
+   *
+   * @param attributes the attributes that it is wrong with; the first one is at fault
+   * @param sentence what is wrong
+   */
+  record Fault(List<String> attributes, String sentence) {
+    String attribute() {
+      return attributes.get(0);
+    }
+  }
+
+  /**
+   * What a reading of a code means.
+   *
+   * @param attributes attributes in the order of code, rules, defaults
+   * @param faults what is wrong
+   * @param special true when the item has a record of its own
+   * @param saidBy parts by the attributes that they set
+   */
+  record Meaning(
+      List<Attribute> attributes,
+      List<Fault> faults,
+      boolean special,
+      Map<String, PartMatch> saidBy) {
+    Map<String, String> values() {
+      Map<String, String> values = new LinkedHashMap<>();
+      attributes.forEach(attribute -> values.put(attribute.name(), attribute.value()));
+      return values;
+    }
+  }
 
   private RuleBook() {}
 
   /** What a reading of a code means under the rules. */
-  static Decoded decode(String code, Family family, List<GuideRule> rules, List<Placed> reading) {
+  static Meaning meaning(CodeText code, List<GuideRule> rules, List<PartMatch> reading) {
     RuleBook book = new RuleBook();
-    reading.forEach(book::say);
-    rules.forEach(book::derive);
-    rules.forEach(book::check);
-    return new Decoded(code, family.name(), List.copyOf(book.attributes.values()), book.faults);
+    for (int i = 0; i < reading.size(); i++) {
+      book.say(code, i + 1, reading.get(i));
+    }
+    return book.close(rules);
   }
 
-  private void say(Placed placed) {
-    String part = "part " + placed.place() + " \"" + placed.match().text() + "\"";
-    for (Said said : placed.match().said()) {
-      String because = said.words().isEmpty() ? part : part + ": " + said.words();
-      set(new Attribute(said.attribute(), said.value(), Origin.CODE, because));
+  /** What follows from values alone, without a code. */
+  static Meaning of(Map<String, String> values, List<GuideRule> rules) {
+    RuleBook book = new RuleBook();
+    values.forEach(
+        (name, value) -> {
+          if (value.isEmpty()) {
+            book.absent.add(name);
+          } else {
+            book.set(new Attribute(name, value, Origin.CODE, "said"));
+          }
+        });
+    return book.close(rules);
+  }
+
+  private Meaning close(List<GuideRule> rules) {
+    UnaryOperator<String> values = this::value;
+    for (GuideRule rule : rules) {
+      if (rule.sets() && rule.applies(values)) {
+        derive(rule);
+      }
     }
+    for (GuideRule rule : rules) {
+      if (!rule.sets() && rule.applies(values)) {
+        check(rule);
+      }
+    }
+    return new Meaning(List.copyOf(attributes.values()), faults, special, saidBy);
+  }
+
+  private String value(String name) {
+    Attribute attribute = attributes.get(name);
+    return attribute == null ? "" : attribute.value();
+  }
+
+  private void say(CodeText code, int place, PartMatch match) {
+    String part = "part " + place + " \"" + code.written().substring(match.start(), match.end());
+    match.form().sets().forEach((name, value) -> say(match, name, value, part + '"'));
+    for (Hit hit : match.hits()) {
+      special |= hit.field() instanceof Field.Special;
+      String because = hit.words().isEmpty() ? part + '"' : part + "\": " + hit.words();
+      for (Map.Entry<String, String> said : hit.sets().entrySet()) {
+        say(match, said.getKey(), said.getValue(), because);
+      }
+    }
+  }
+
+  private void say(PartMatch match, String name, String value, String because) {
+    if (value.isEmpty()) {
+      absent.add(name);
+    }
+    saidBy.put(name, match);
+    set(new Attribute(name, value, Origin.CODE, because));
   }
 
   private void derive(GuideRule rule) {
-    if (!rule.applies(values())) {
-      return;
-    }
     for (Clause clause : rule.what()) {
+      String name = clause.attribute();
       String value = clause.values().get(0);
       if (rule.verb() == Verb.THEN) {
-        set(new Attribute(clause.attribute(), value, Origin.RULE, rule.reason()));
-      } else if (rule.verb() == Verb.DEFAULT) {
-        attributes.putIfAbsent(
-            clause.attribute(),
-            new Attribute(clause.attribute(), value, Origin.DEFAULT, rule.reason()));
+        set(new Attribute(name, value, Origin.RULE, rule.reason()));
+      } else if (!absent.contains(name) && !attributes.containsKey(name)) {
+        attributes.put(name, new Attribute(name, value, Origin.DEFAULT, rule.reason()));
       }
     }
   }
 
   private void set(Attribute attribute) {
-    Attribute old = attributes.putIfAbsent(attribute.name(), attribute);
+    String name = attribute.name();
+    if (attribute.value().isEmpty() || absent.contains(name)) {
+      if (attributes.containsKey(name) || !attribute.value().isEmpty()) {
+        String said = attribute.value().isEmpty() ? value(name) : attribute.value();
+        faults.add(
+            new Fault(
+                List.of(name),
+                "%s is \"%s\" and also said not to apply (%s)"
+                    .formatted(name, said, attribute.because())));
+      }
+      return;
+    }
+    Attribute old = attributes.putIfAbsent(name, attribute);
     if (old != null && !old.value().equals(attribute.value())) {
       faults.add(
-          "%s is \"%s\" (%s) and \"%s\" (%s)"
-              .formatted(
-                  attribute.name(),
-                  old.value(),
-                  old.because(),
-                  attribute.value(),
-                  attribute.because()));
+          new Fault(
+              List.of(name),
+              "%s is \"%s\" (%s) and \"%s\" (%s)"
+                  .formatted(
+                      name, old.value(), old.because(), attribute.value(), attribute.because())));
     }
   }
 
   private void check(GuideRule rule) {
     boolean only = rule.verb() == Verb.ONLY;
-    if (!(only || rule.verb() == Verb.NEVER) || !rule.applies(values())) {
-      return;
-    }
     for (Clause clause : rule.what()) {
-      Attribute attribute = attributes.get(clause.attribute());
-      if (attribute != null && clause.holds(attribute.value()) != only) {
+      String name = clause.attribute();
+      Attribute attribute = attributes.get(name);
+      if (attribute == null) {
+        if (!only && clause.values().contains("")) {
+          faults.add(new Fault(concerned(name, rule), name + " is missing: " + rule.reason()));
+        }
+      } else if (clause.holds(attribute.value()) != only) {
         String expected = only ? "; expected " + String.join("|", clause.values()) : "";
         faults.add(
-            "%s \"%s\" (%s) is not possible: %s%s"
-                .formatted(
-                    attribute.name(),
-                    attribute.value(),
-                    attribute.because(),
-                    rule.reason(),
-                    expected));
+            new Fault(
+                concerned(name, rule),
+                "%s \"%s\" (%s) is not possible: %s%s"
+                    .formatted(
+                        name, attribute.value(), attribute.because(), rule.reason(), expected)));
       }
     }
   }
 
-  private Map<String, String> values() {
-    Map<String, String> values = new LinkedHashMap<>();
-    attributes.forEach((name, attribute) -> values.put(name, attribute.value()));
-    return values;
+  /** The attribute at fault, and those for which the rule asks. */
+  private static List<String> concerned(String name, GuideRule rule) {
+    List<String> names = new ArrayList<>(List.of(name));
+    rule.when().forEach(clause -> names.add(clause.attribute()));
+    return names;
   }
 }

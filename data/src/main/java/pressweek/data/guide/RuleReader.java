@@ -58,10 +58,12 @@ final class RuleReader {
       }
     }
     return Optional.of(
-        new GuideRule(clauses(object, "when"), verb, what, notes.text(object, "because")));
+        new GuideRule(
+            clauses(object, "when"), verb, what, notes.text(object, "because"), object.line()));
   }
 
-  private List<Clause> clauses(JsonTree.Obj parent, String key) {
+  /** Attributes and the values asked for. */
+  List<Clause> clauses(JsonTree.Obj parent, String key) {
     List<Clause> clauses = new ArrayList<>();
     notes
         .texts(notes.object(parent, key))

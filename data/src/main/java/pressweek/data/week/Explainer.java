@@ -103,6 +103,7 @@ public final class Explainer {
         "",
         "",
         code.strip(),
+        "",
         1,
         Optional.empty(),
         new When.Exact(Instant.EPOCH),

@@ -2,6 +2,7 @@ package pressweek.data.week;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -28,13 +29,18 @@ final class ItemReader {
   private final Codes codes;
   private final InsertFinder inserts;
   private final Map<String, List<BomRow>> bom = new HashMap<>();
+  private final Map<String, List<BomRow>> says = new HashMap<>();
+  private final Set<String> recorded = new HashSet<>();
   private final Map<String, Decoded> decoded = new HashMap<>();
 
   ItemReader(Codes codes, InsertFinder inserts, List<BomRow> bomRows) {
     this.codes = codes;
     this.inserts = inserts;
     for (BomRow row : bomRows) {
-      if (row.kind() == BomRow.Kind.INSERT) {
+      recorded.add(key(row.item()));
+      if (!row.attribute().isEmpty()) {
+        says.computeIfAbsent(key(row.item()), k -> new ArrayList<>()).add(row);
+      } else if (row.kind() == BomRow.Kind.INSERT) {
         bom.computeIfAbsent(key(row.item()), k -> new ArrayList<>()).add(row);
       }
     }
@@ -60,8 +66,17 @@ final class ItemReader {
 
   private Attempt<ItemSheet> decode(OrderRow order) {
     Decoded answer = decoded.computeIfAbsent(key(order.item()), k -> codes.decode(order.item()));
+    if (answer.good() && answer.special() && !recorded.contains(key(order.item()))) {
+      return new Stopped<>(
+          "the code says special, and bom.csv has no record of item \"" + order.item() + "\"",
+          "add what it is made of to bom.csv, by its drawing; nothing is assumed of a special");
+    }
     if (answer.good()) {
-      return new Done<>(new ItemSheet(order.item(), answer.attributes()));
+      ItemSheet sheet = new ItemSheet(order.item(), answer.attributes());
+      for (BomRow row : says.getOrDefault(key(order.item()), List.of())) {
+        sheet.set(row.attribute(), row.value(), Origin.RECORD, row.at() + " says");
+      }
+      return new Done<>(sheet);
     }
     if (saysAll(order)) {
       return new Done<>(new ItemSheet(order.item(), List.of()));

@@ -25,6 +25,7 @@ final class Shop {
   private final List<Mold> molds;
   private final Map<String, ResinRow> resins = new LinkedHashMap<>();
   private final Set<String> lightColours = new HashSet<>();
+  private final ItemNames names;
   private final ItemReader items;
   private final MoldFinder moldFinder;
   private final PressFinder presses;
@@ -45,7 +46,9 @@ final class Shop {
       }
     }
     molds = folder.floor().molds().stream().map(row -> FloorBuilder.mold(row, clock)).toList();
-    items = new ItemReader(new Codes(guide), inserts, rows.bom());
+    Codes codes = new Codes(guide);
+    names = new ItemNames(new CustomerParts(folder.demand().customerParts(), codes));
+    items = new ItemReader(codes, inserts, rows.bom());
     moldFinder = new MoldFinder(molds, items);
     presses = new PressFinder(plant.fit(), folder.floor().presses());
     TakeFinder takes = new TakeFinder(plant.run(), new Reservations(rows.lots(), clock));
@@ -64,6 +67,10 @@ final class Shop {
 
   List<Mold> molds() {
     return molds;
+  }
+
+  ItemNames names() {
+    return names;
   }
 
   ItemReader items() {

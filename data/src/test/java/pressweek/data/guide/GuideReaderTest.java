@@ -58,7 +58,7 @@ class GuideReaderTest {
     assertThat(String.join("\n", findings))
         .contains("guide.json:2: \"pp\" and \"PP\" are the same where case is ignored")
         .contains("guide.json:2: symbol \"A/B\" holds the separator")
-        .contains("guide.json:3: field \"none\" has no \"table\" and no \"number\"")
+        .contains("guide.json:3: field \"none\" has no \"table\", no \"number\" and no \"special\"")
         .contains("guide.json:4: min 9 is above max 3")
         .contains("guide.json:4: step is 0; expected more than 0")
         .contains("guide.json:5: unknown field \"resni\"; nearest: resin")

@@ -275,6 +275,6 @@ class GuideTest {
   @Test
   void longTextIsAnsweredShortly() {
     String fault = fault("LV90/M10-B/PP-" + "X".repeat(500_000));
-    assertThat(fault).hasSizeLessThan(300).contains("unknown colour");
+    assertThat(fault).hasSizeLessThan(300).contains("expected an item code of at most 200");
   }
 }

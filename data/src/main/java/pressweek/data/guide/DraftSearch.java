@@ -1,0 +1,192 @@
+package pressweek.data.guide;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import pressweek.data.guide.Draft.Gap;
+import pressweek.data.guide.FamilyPlan.Place;
+import pressweek.data.guide.Form.Literal;
+import pressweek.data.guide.Form.Slot;
+import pressweek.data.guide.RuleBook.Meaning;
+import pressweek.data.guide.SlotWriter.Written;
+
+/** Writes the codes of one family that say what is known of an item. */
+final class DraftSearch {
+  /**
+   * Steps after which a search ends with what it has; a family of a usual guide needs some dozen.
+   */
+  private static final int MOST_STEPS = 3_000;
+
+  private final FamilyPlan plan;
+  private final String separator;
+  private final SlotWriter slots;
+  private final Map<String, String> known;
+  private final Visitor visitor;
+  private int steps;
+
+  /** Whoever takes the codes. */
+  interface Visitor {
+    /** Takes a code that says all that it can; true when no more are wanted. */
+    boolean take(Written code, Meaning meaning, List<Gap> gaps);
+  }
+
+  /**
+   * A code so far.
+   *
+   * @param text its text
+   * @param says values by attribute
+   * @param gaps open fields
+   * @param order place of the last symbol in its table
+   */
+  private record Sofar(String text, Map<String, String> says, List<Gap> gaps, int order) {
+    Sofar with(String more, Written written) {
+      Map<String, String> all = says;
+      if (!written.says().isEmpty()) {
+        all = new LinkedHashMap<>(says);
+        all.putAll(written.says());
+      }
+      List<Gap> open = gaps;
+      if (written.gap().isPresent()) {
+        open = new ArrayList<>(gaps);
+        open.add(written.gap().get());
+      }
+      return new Sofar(text + more + written.text(), all, open, written.order());
+    }
+  }
+
+  DraftSearch(
+      FamilyPlan plan,
+      String separator,
+      SlotWriter slots,
+      Map<String, String> known,
+      Visitor visitor) {
+    this.plan = plan;
+    this.separator = separator;
+    this.slots = slots;
+    this.known = known;
+    this.visitor = visitor;
+  }
+
+  /** Visits the codes, those with the fewest gaps of a part first. */
+  void run() {
+    Sofar none = new Sofar("", Map.of(), List.of(), -1);
+    if (stillSayable(none, 0)) {
+      place(0, none, -1);
+    }
+  }
+
+  /** True when everything known is said already or can be said from a place on. */
+  private boolean stillSayable(Sofar sofar, int fromPlace) {
+    for (Map.Entry<String, String> value : known.entrySet()) {
+      String name = value.getKey();
+      if (!value.getValue().isEmpty()
+          && !sofar.says().containsKey(name)
+          && !plan.canSay(name, fromPlace)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Writes on from a place.
+   *
+   * @param last order of the symbol that the same part was just written with; -1 for none
+   */
+  private boolean place(int index, Sofar sofar, int last) {
+    if (++steps > MOST_STEPS) {
+      return true;
+    }
+    if (!stillSayable(sofar, index)) {
+      return false;
+    }
+    if (index == plan.places().size()) {
+      Meaning meaning = RuleBook.of(sofar.says(), plan.rules());
+      Written code = new Written(sofar.text(), sofar.says(), Optional.empty(), 0);
+      return visitor.take(code, meaning, sofar.gaps());
+    }
+    Place place = plan.places().get(index);
+    if (place.optional() && place(skip(index), sofar, -1)) {
+      return true;
+    }
+    if (place.again() && last < 0) {
+      return false;
+    }
+    String before = sofar.text().isEmpty() ? "" : separator;
+    for (Sofar next : forms(place, sofar, before)) {
+      boolean rising = !place.again() || next.order() > last;
+      boolean says = !place.optional() || saysKnown(sofar, next);
+      if (rising && says && place(index + 1, next, next.order())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True when a part that might be left out says something that is known. */
+  private boolean saysKnown(Sofar before, Sofar after) {
+    for (String name : after.says().keySet()) {
+      if (known.containsKey(name) && !before.says().containsKey(name)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The place behind a part and all its repeats. */
+  private int skip(int index) {
+    int next = index + 1;
+    while (next < plan.places().size() && plan.places().get(next).again()) {
+      next++;
+    }
+    return next;
+  }
+
+  private List<Sofar> forms(Place place, Sofar sofar, String before) {
+    List<Sofar> written = new ArrayList<>();
+    for (Form form : place.part().forms()) {
+      if (Values.agree(known, form.sets()) && Values.agree(sofar.says(), form.sets())) {
+        Written start = new Written(before, form.sets(), Optional.empty(), 0);
+        pieces(form, 0, sofar.with("", start), written);
+      }
+    }
+    Set<String> asked = known.keySet();
+    written.sort(
+        Comparator.comparingInt((Sofar one) -> one.gaps().size())
+            .thenComparingInt(one -> unasked(one, asked)));
+    return written;
+  }
+
+  private static int unasked(Sofar sofar, Set<String> asked) {
+    int count = 0;
+    for (String name : sofar.says().keySet()) {
+      count += asked.contains(name) ? 0 : 1;
+    }
+    return count;
+  }
+
+  private void pieces(Form form, int piece, Sofar sofar, List<Sofar> written) {
+    if (piece == form.pieces().size()) {
+      written.add(sofar);
+    } else if (form.pieces().get(piece) instanceof Literal literal) {
+      Written text = new Written(literal.text(), Map.of(), Optional.empty(), sofar.order());
+      pieces(form, piece + 1, sofar.with("", text), written);
+    } else if (form.pieces().get(piece) instanceof Slot slot) {
+      for (Written next : slots.written(slot.field(), known, sofar.says())) {
+        pieces(form, piece + 1, sofar.with("", next), written);
+      }
+    }
+  }
+
+  /** The attributes of gaps. */
+  static Set<String> open(List<Gap> gaps) {
+    Set<String> open = new LinkedHashSet<>();
+    gaps.forEach(gap -> open.addAll(gap.attributes()));
+    return open;
+  }
+}
