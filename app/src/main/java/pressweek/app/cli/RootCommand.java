@@ -16,6 +16,8 @@ import picocli.CommandLine.Spec;
       PlanCommand.class,
       CheckCommand.class,
       DecodeCommand.class,
+      EncodeCommand.class,
+      SpecialCommand.class,
       AuditCommand.class,
       HeadingsCommand.class
     },
@@ -31,6 +33,7 @@ public final class RootCommand implements Runnable {
   /** The command with its subcommands and exit codes. */
   static CommandLine commandLine() {
     CommandLine line = new CommandLine(new RootCommand());
+    line.setCaseInsensitiveEnumValuesAllowed(true);
     exitCodes(line);
     line.getSubcommands().values().forEach(RootCommand::exitCodes);
     return line;

@@ -13,13 +13,7 @@ package pressweek.data.files;
  * @param value its value
  */
 public record BomRow(
-    At at,
-    String item,
-    String component,
-    int pieces,
-    Kind kind,
-    String attribute,
-    String value) {
+    At at, String item, String component, int pieces, Kind kind, String attribute, String value) {
   /** What a component is. */
   public enum Kind {
     INSERT,

@@ -75,10 +75,7 @@ public final class FolderReader {
               faulty.add(faulty(at, fields, faults));
             });
     return new Demand(
-        orders,
-        faulty,
-        tables.read(OrderTables.STOCK),
-        tables.read(OrderTables.CUSTOMER_PARTS));
+        orders, faulty, tables.read(OrderTables.STOCK), tables.read(OrderTables.CUSTOMER_PARTS));
   }
 
   private static FaultyOrder faulty(At at, Optional<Fields> fields, List<Fault> faults) {

@@ -73,8 +73,27 @@ public record OrderRow(
   /** The same line with an item code. */
   public OrderRow withItem(String code) {
     return new OrderRow(
-        at, order, line, customer, customerPart, revision, note, code, words, quantity, requested,
-        due, weightHundredths, earliest, needs, overPct, underPct, hold, mold, inserts, resin,
+        at,
+        order,
+        line,
+        customer,
+        customerPart,
+        revision,
+        note,
+        code,
+        words,
+        quantity,
+        requested,
+        due,
+        weightHundredths,
+        earliest,
+        needs,
+        overPct,
+        underPct,
+        hold,
+        mold,
+        inserts,
+        resin,
         colour);
   }
 

@@ -16,7 +16,15 @@ final class OrderTables {
   static final TableSpec<OrderRow> ORDERS =
       new TableSpec<>(
           Columns.of(InputFile.ORDERS)
-              .text("!order", "line", "customer", "customer_part", "revision", "note", "item", "words")
+              .text(
+                  "!order",
+                  "line",
+                  "customer",
+                  "customer_part",
+                  "revision",
+                  "note",
+                  "item",
+                  "words")
               .whole("!quantity")
               .time("requested", "!due")
               .decimal("weight")

@@ -28,7 +28,9 @@ final class CustomerParts {
     return text.replace(" ", "").toUpperCase(Locale.ROOT);
   }
 
-  /** The item that an order line's customer part is; a row for the customer counts before others. */
+  /**
+   * The item that an order line's customer part is; a row for the customer counts before others.
+   */
   Attempt<CustomerPartRow> find(OrderRow order) {
     List<CustomerPartRow> rows = byPart.getOrDefault(key(order.customerPart()), List.of());
     if (rows.isEmpty()) {

@@ -105,11 +105,7 @@ public final class Week {
     List<OrderRow> orders = named();
     Map<String, Netted> netted =
         FinishedStock.net(
-            orders,
-            folder.demand().stock(),
-            folder.floor().running(),
-            clock,
-            shop.items()::key);
+            orders, folder.demand().stock(), folder.floor().running(), clock, shop.items()::key);
     for (OrderRow order : orders) {
       Netted still = netted.getOrDefault(order.id(), new Netted(0, 0, order.quantity()));
       if (still.needed() == 0) {

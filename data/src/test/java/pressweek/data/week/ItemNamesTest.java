@@ -36,7 +36,8 @@ class ItemNamesTest {
   void makeFolder() {
     plant = new PlantFolder(temp);
     plant.file("guide.json", GUIDE);
-    plant.file("molds.csv", "mold,makes,live_cavities,cycle_s,runs_on,hand_load", "M1,K|L,4,30,,no");
+    plant.file(
+        "molds.csv", "mold,makes,live_cavities,cycle_s,runs_on,hand_load", "M1,K|L,4,30,,no");
     plant.file(
         "customer_parts.csv",
         "customer,customer_part,revision,item",
