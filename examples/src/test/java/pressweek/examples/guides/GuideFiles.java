@@ -1,6 +1,7 @@
 package pressweek.examples.guides;
 
 import java.io.IOException;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -9,6 +10,11 @@ import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import pressweek.data.files.InputError;
+import pressweek.data.files.JsonReader;
+import pressweek.data.files.JsonReading;
+import pressweek.data.guide.Guide;
+import pressweek.data.guide.GuideReader;
 
 /** The guide files of this module and of the page about them. */
 final class GuideFiles {
@@ -38,6 +44,25 @@ final class GuideFiles {
         .map((MatchResult block) -> block.group(1))
         .filter(json -> json.contains("\"schema\""))
         .toList();
+  }
+
+  /** The guide of a folder. */
+  static Guide guide(Path folder) {
+    return read(text(folder.resolve("guide.json"))).guide().orElseThrow();
+  }
+
+  /** Everything that the reader of guides finds wrong with one. */
+  static List<String> findings(String json) {
+    return read(json).findings().stream().map(InputError::toString).toList();
+  }
+
+  private static GuideReader.Result read(String json) {
+    try {
+      JsonReading reading = JsonReader.read("guide.json", new StringReader(json));
+      return GuideReader.read(reading.object().orElseThrow());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   static Path page() {

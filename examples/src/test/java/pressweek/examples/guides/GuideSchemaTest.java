@@ -35,7 +35,7 @@ class GuideSchemaTest {
          'option': {'mixed': true, 'table': {'R': {'colour': 'red'}}},
          'special': {'special': {'from': '01', 'to': '99'}}},
        'parts': {
-         'head': {'forms': ['{head}', {'form': '{head}-F', 'sets': {'hub': 'solid'}}]},
+         'head': {'forms': ['{head}', {'form': '{head}F', 'sets': {'hub': 'solid'}}]},
          'stud': {'forms': ['S{length}'], 'optional': true, 'any_order': true},
          'option': {'forms': ['{option}'], 'repeat': 3},
          'special': {'forms': ['X{special}']}},
@@ -67,8 +67,9 @@ class GuideSchemaTest {
 
   @ParameterizedTest
   @MethodSource("guidesOfThePage")
-  void guideOfThePageKeepsTheSchema(String guide) {
+  void guideOfThePageKeepsTheSchemaAndReads(String guide) {
     assertThat(faults(guide)).isEmpty();
+    assertThat(GuideFiles.findings(guide)).isEmpty();
   }
 
   @Test
@@ -82,6 +83,7 @@ class GuideSchemaTest {
   @Test
   void goodGuideIsGood() {
     assertThat(faults(GOOD)).isEmpty();
+    assertThat(GuideFiles.findings(GOOD)).isEmpty();
   }
 
   @ParameterizedTest
@@ -130,6 +132,7 @@ class GuideSchemaTest {
     String to = broken.strip().replace('\'', '"');
     assertThat(GOOD).contains(from);
     assertThat(String.join("\n", faults(GOOD.replace(from, to)))).contains(where.strip());
+    assertThat(GuideFiles.findings(GOOD.replace(from, to))).isNotEmpty();
   }
 
   @ParameterizedTest
