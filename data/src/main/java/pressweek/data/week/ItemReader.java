@@ -13,9 +13,9 @@ import pressweek.data.files.InsertRow;
 import pressweek.data.files.OrderRow;
 import pressweek.data.files.OrderRow.InsertPieces;
 import pressweek.data.guide.Decoded;
-import pressweek.data.molding.ThreadSize;
 import pressweek.data.problem.Item;
 import pressweek.data.problem.Origin;
+import pressweek.data.thread.Threads;
 import pressweek.data.week.Attempt.Done;
 import pressweek.data.week.Attempt.Stopped;
 
@@ -183,7 +183,7 @@ final class ItemReader {
       ItemSheet sheet, List<InsertNeed> needs, InsertRow row) {
     String because = row.at() + " insert " + row.insert();
     sheet.set(Item.INSERT_KIND, row.kind(), Origin.RECORD, because);
-    if (!ThreadSize.same(row.thread(), sheet.value(Item.THREAD))) {
+    if (!Threads.same(row.thread(), sheet.value(Item.THREAD))) {
       sheet.set(Item.THREAD, row.thread(), Origin.RECORD, because);
     }
     sheet.set(Item.INSERT_MATERIAL, row.material(), Origin.RECORD, because);
