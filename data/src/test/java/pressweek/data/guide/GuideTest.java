@@ -145,7 +145,7 @@ class GuideTest {
     assertThat(fault("LV90/M10-B/PP-SGR/A2/XX"))
         .isEqualTo(
             "code \"LV90/M10-B/PP-SGR/A2/XX\": \"XX\" at position 22; expected \"FC\" or \"RS\" or"
-                + " nothing more");
+                + " \"X{special}\" or nothing more");
     assertThat(fault("LV90//PP-SGR/A2")).contains("thread or bushing missing at position 6");
     assertThat(fault("")).contains("head missing at position 1");
   }
