@@ -3,6 +3,7 @@ package pressweek.data.guide;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -63,6 +64,13 @@ final class FamilyPlan {
       }
     }
     return attributes;
+  }
+
+  /** An item of which everything is known: what its codes could say and it has not, it lacks. */
+  Map<String, String> whole(Map<String, String> attributes) {
+    Map<String, String> whole = new LinkedHashMap<>(attributes);
+    sayable.get(0).forEach(attribute -> whole.putIfAbsent(attribute, ""));
+    return whole;
   }
 
   Family family() {
