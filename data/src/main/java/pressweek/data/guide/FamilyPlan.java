@@ -1,8 +1,10 @@
 package pressweek.data.guide;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -19,6 +21,8 @@ final class FamilyPlan {
   private final List<Set<String>> sayable = new ArrayList<>();
   private final Set<String> derivable = new HashSet<>();
   private final Map<Field, TableIndex> indexes;
+  private final Map<String, Set<String>> values = new HashMap<>();
+  private final Set<String> open = new HashSet<>();
 
   /**
    * A part at its place.
@@ -55,14 +59,37 @@ final class FamilyPlan {
     Set<String> attributes = new HashSet<>();
     for (Form form : part.forms()) {
       attributes.addAll(form.sets().keySet());
+      form.sets().forEach(this::value);
       for (Form.Piece piece : form.pieces()) {
         if (piece instanceof Slot slot) {
-          TableIndex index = indexes.get(slot.field());
-          attributes.addAll(index == null ? Set.of(slot.field().attribute()) : index.attributes());
+          attributes.addAll(attributes(slot.field()));
         }
       }
     }
     return attributes;
+  }
+
+  private Set<String> attributes(Field field) {
+    TableIndex index = indexes.get(field);
+    if (index == null) {
+      open.add(field.attribute());
+      return Set.of(field.attribute());
+    }
+    for (String name : index.attributes()) {
+      index.values(name).forEach(value -> value(name, value));
+    }
+    return index.attributes();
+  }
+
+  private void value(String name, String value) {
+    values.computeIfAbsent(name, n -> new HashSet<>()).add(Values.key(name, value));
+  }
+
+  /** An item of which everything is known: what its codes could say and it has not, it lacks. */
+  Map<String, String> whole(Map<String, String> attributes) {
+    Map<String, String> whole = new LinkedHashMap<>(attributes);
+    sayable.get(0).forEach(attribute -> whole.putIfAbsent(attribute, ""));
+    return whole;
   }
 
   Family family() {
@@ -75,6 +102,14 @@ final class FamilyPlan {
 
   List<Place> places() {
     return places;
+  }
+
+  /** True when a code of the family, or a rule, may give an attribute that value. */
+  boolean canSay(String attribute, String value) {
+    return value.isEmpty()
+        || derivable.contains(attribute)
+        || open.contains(attribute)
+        || values.getOrDefault(attribute, Set.of()).contains(Values.key(attribute, value));
   }
 
   /** True when an attribute can be said by the part at a place or a later one, or by a rule. */
