@@ -158,8 +158,7 @@ final class Everyday {
     return value != null
         && alike.stream()
             .anyMatch(
-                words ->
-                    words.stream().allMatch(word -> lexicon.names(attribute, value, word)));
+                words -> words.stream().allMatch(word -> lexicon.names(attribute, value, word)));
   }
 
   /** True when the words stand in some name of the known value, as red does in wine red. */

@@ -46,7 +46,9 @@ final class NumberReader {
             found ->
                 found.fraction() && found.to() > from + 1
                     || unit(tokens, found.to()).unit() != Unit.NONE)
-        .map(found -> withUnit(tokens, from, new Plain(found.value(), found.to(), found.fraction())));
+        .map(
+            found ->
+                withUnit(tokens, from, new Plain(found.value(), found.to(), found.fraction())));
   }
 
   private static Optional<Plain> plain(Tokens tokens, int from) {

@@ -5,7 +5,9 @@ import java.math.MathContext;
 import java.util.Map;
 import java.util.Optional;
 
-/** Numbers in words: {@code two}, {@code half}, {@code three eighths}, {@code one and a quarter}. */
+/**
+ * Numbers in words: {@code two}, {@code half}, {@code three eighths}, {@code one and a quarter}.
+ */
 final class NumberWords {
   private static final Map<String, Integer> WHOLE =
       Map.ofEntries(
