@@ -68,7 +68,7 @@ final class Everyday {
     List<String> against =
         usual.keySet().stream()
             .filter(name -> item.known().containsKey(name))
-            .filter(name -> !usual.get(name).equals(item.known().get(name)))
+            .filter(name -> !usual.getOrDefault(name, "").equals(item.known().get(name)))
             .toList();
     if (against.isEmpty()) {
       pendAlone(mention, usually, usual);

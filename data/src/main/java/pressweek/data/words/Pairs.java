@@ -58,8 +58,8 @@ final class Pairs {
   }
 
   /**
-   * True when a code says both; also when none says one of them alone, since then only more than two
-   * values together tell.
+   * True when a code says both; also when none says one of them alone, since then only more than
+   * two values together tell.
    */
   private boolean isPossible(Map.Entry<String, String> a, Map.Entry<String, String> b) {
     Map<String, String> both = Map.of(a.getKey(), a.getValue(), b.getKey(), b.getValue());

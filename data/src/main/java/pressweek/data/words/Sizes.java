@@ -81,8 +81,7 @@ final class Sizes {
     return fit(attribute, number, listed(attribute, rest), rest);
   }
 
-  private Fit fit(
-      String attribute, Measured number, List<Made> listed, Map<String, String> known) {
+  private Fit fit(String attribute, Measured number, List<Made> listed, Map<String, String> known) {
     List<Meant> meant = meant(attribute, number);
     for (Meant one : meant) {
       List<Made> near =

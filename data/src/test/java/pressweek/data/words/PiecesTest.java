@@ -18,7 +18,8 @@ class PiecesTest {
       Token token = tokens.at(i);
       all.append(token.text()).append('@').append(token.start()).append(' ');
     }
-    assertThat(all.toString()).isEqualTo("dia@0 50@1 mm@3 x@6 2@8 1/2@9 \"@10 -@12 its@14 #@19 10@20 ");
+    assertThat(all.toString())
+        .isEqualTo("dia@0 50@1 mm@3 x@6 2@8 1/2@9 \"@10 -@12 its@14 #@19 10@20 ");
   }
 
   @ParameterizedTest
@@ -95,7 +96,8 @@ class PiecesTest {
   @CsvSource(
       delimiter = '|',
       quoteCharacter = '`',
-      textBlock = """
+      textBlock =
+          """
           M8 x 30      | 2
           M8-30        | 2
           M8x1.25x30   | 4
@@ -115,8 +117,14 @@ class PiecesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "star, start, 1", "lever, levre, 1", "levre, lever, 1", "black, blakc, 1", "zinc, zink, 1",
-    "polypropylene, polyproplyene, 1", "phenolic, fenolic, 2", "star, knob, 4"
+    "star, start, 1",
+    "lever, levre, 1",
+    "levre, lever, 1",
+    "black, blakc, 1",
+    "zinc, zink, 1",
+    "polypropylene, polyproplyene, 1",
+    "phenolic, fenolic, 2",
+    "star, knob, 4"
   })
   void distancesCountSlips(String a, String b, int distance) {
     assertThat(SlipIndex.distance(a, b)).isEqualTo(distance);
@@ -134,14 +142,26 @@ class PiecesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "studs, stud", "brass, brass", "abs, abs", "bushes, bush", "boxes, box", "stainless, stainless"
+    "studs, stud",
+    "brass, brass",
+    "abs, abs",
+    "bushes, bush",
+    "boxes, box",
+    "stainless, stainless"
   })
   void pluralsLoseTheirS(String word, String stem) {
     assertThat(Stems.plural(word)).isEqualTo(stem);
   }
 
   @ParameterizedTest
-  @CsvSource({"plated, plat", "plating, plat", "plate, plat", "tapped, tap", "wing, wing", "red, red"})
+  @CsvSource({
+    "plated, plat",
+    "plating, plat",
+    "plate, plat",
+    "tapped, tap",
+    "wing, wing",
+    "red, red"
+  })
   void endingsAreLeftOut(String word, String root) {
     assertThat(Stems.root(word)).isEqualTo(root);
   }

@@ -92,9 +92,7 @@ class WordReaderTest {
 
   @Test
   void whatWasSaidIsNotAssumed() {
-    assertThat(
-            best("star knob 50 mm, M8 blind nut, polypropylene, black, A2").assumed())
-        .isEmpty();
+    assertThat(best("star knob 50 mm, M8 blind nut, polypropylene, black, A2").assumed()).isEmpty();
   }
 
   @Test
