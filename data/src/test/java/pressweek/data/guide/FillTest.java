@@ -62,7 +62,14 @@ class FillTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"Z_125007, 6", "Z_12507-, 6", "Z_125210, 6", "Z_125, 6", "_Z125000, 1", "Z_000000, 3"})
+  @CsvSource({
+    "Z_125007, 6",
+    "Z_12507-, 6",
+    "Z_125210, 6",
+    "Z_125, 6",
+    "_Z125000, 1",
+    "Z_000000, 3"
+  })
   void codeThatIsFilledOtherwiseIsRefused(String code, int at) {
     CodeReading reading = guide().explain(code);
     assertThat(reading.decoded().good()).isFalse();
