@@ -85,7 +85,8 @@ final class CodeFinder {
     if (text.isEmpty() || text.length() > LONGEST_PIECE) {
       return;
     }
-    boolean several = to - from > 1 && text.chars().anyMatch(Character::isDigit) || text.contains("-");
+    boolean several =
+        to - from > 1 && text.chars().anyMatch(Character::isDigit) || text.contains("-");
     Optional<Map<String, String>> says = several ? pieces.part(text) : Optional.empty();
     if (to == end && tokens.at(to).gap()) {
       int next = chunkEnd(tokens, to);

@@ -29,7 +29,9 @@ final class CountFinder {
           ? Optional.of(Mention.plain(from, to + 1, new Claim.Nothing()))
           : Optional.empty();
     }
-    return token.isWord() ? document(tokens, from).or(() -> announced(tokens, from)) : Optional.empty();
+    return token.isWord()
+        ? document(tokens, from).or(() -> announced(tokens, from))
+        : Optional.empty();
   }
 
   private static Optional<Mention> date(Tokens tokens, int from) {

@@ -47,11 +47,12 @@ final class Everyday {
 
   private void take(int mention, Claim.Usually usually) {
     Map<String, String> usual = new LinkedHashMap<>();
-    usually.usual().forEach((name, value) -> usual.put(evidence.attribute(mention, name, offer), value));
+    usually
+        .usual()
+        .forEach((name, value) -> usual.put(evidence.attribute(mention, name, offer), value));
     Turn turn = evidence.mentions().get(mention).turn();
     if (turn == Turn.NOT) {
-      usual.forEach(
-          (name, value) -> item.say(new Case.Said(mention, name, value, false, turn)));
+      usual.forEach((name, value) -> item.say(new Case.Said(mention, name, value, false, turn)));
       return;
     }
     if (turn == Turn.BUT) {

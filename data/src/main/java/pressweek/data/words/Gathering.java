@@ -61,7 +61,8 @@ final class Gathering {
   private void thread(int mention, Cut cut) {
     String first =
         threads.attributes().stream()
-            .filter(name -> !offer.isSecond(name) && (!cut.settled() || cut.values().containsKey(name)))
+            .filter(
+                name -> !offer.isSecond(name) && (!cut.settled() || cut.values().containsKey(name)))
             .findFirst()
             .orElseGet(() -> threads.attributes().stream().findFirst().orElse("thread"));
     String attribute = evidence.attribute(mention, first, offer);
@@ -75,7 +76,8 @@ final class Gathering {
     }
     item.understand(mention, attribute, cut.name());
     if (cut.settled() || !cut.made()) {
-      String nearest = cut.choices().isEmpty() ? "" : "; nearest: " + String.join(", ", cut.choices());
+      String nearest =
+          cut.choices().isEmpty() ? "" : "; nearest: " + String.join(", ", cut.choices());
       item.conflict(Labels.of(attribute) + " " + cut.name() + " is not made" + nearest);
     }
     item.leaveOpen(attribute, cut.made() ? cut.choices() : List.of());

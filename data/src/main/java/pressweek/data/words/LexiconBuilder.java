@@ -20,7 +20,8 @@ final class LexiconBuilder {
   private static final int ANY_CASE = 3;
 
   /** Values that name nothing by themselves. */
-  private static final Set<String> NO_NAMES = Set.of("yes", "no", "true", "false", "none", "standard");
+  private static final Set<String> NO_NAMES =
+      Set.of("yes", "no", "true", "false", "none", "standard");
 
   private final Offer offer;
   private final PlantThreads threads;
@@ -59,7 +60,11 @@ final class LexiconBuilder {
     said.ignore().forEach(word -> builder.put(word, entry -> entry.ignored = true));
     builder.addTurned();
     return new Lexicon(
-        senses(builder.plain), senses(builder.comma), builder.capitals, builder.words, builder.named);
+        senses(builder.plain),
+        senses(builder.comma),
+        builder.capitals,
+        builder.words,
+        builder.named);
   }
 
   private interface Note {
@@ -273,7 +278,8 @@ final class LexiconBuilder {
       }
     }
     if (!entry.measures.isEmpty()) {
-      senses.add(new Sense(new Claim.MeasureWord(Set.copyOf(entry.measures)), senses.isEmpty() ? 0 : 2));
+      senses.add(
+          new Sense(new Claim.MeasureWord(Set.copyOf(entry.measures)), senses.isEmpty() ? 0 : 2));
     }
     if (senses.isEmpty()) {
       senses.add(new Sense(new Claim.Nothing(), 0));

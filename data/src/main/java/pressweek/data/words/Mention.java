@@ -12,8 +12,7 @@ import java.util.List;
  * @param tie true when slips leave open which of its senses is meant
  * @param turn what stands before it
  */
-record Mention(
-    int from, int to, List<Sense> senses, String readAs, boolean tie, Turn turn) {
+record Mention(int from, int to, List<Sense> senses, String readAs, boolean tie, Turn turn) {
   Mention {
     senses = List.copyOf(senses);
   }

@@ -10,7 +10,8 @@ import pressweek.data.words.Mention.Turn;
 
 /** Cuts a text into pieces that mean something, and those that do not. */
 final class MentionFinder {
-  private static final Set<String> NOT = Set.of("no", "not", "without", "non", "dont", "never", "nor");
+  private static final Set<String> NOT =
+      Set.of("no", "not", "without", "non", "dont", "never", "nor");
   private static final Set<String> BUT =
       Set.of("but", "except", "instead", "only", "however", "change", "changed");
 
@@ -36,7 +37,8 @@ final class MentionFinder {
     Turn turn = Turn.PLAIN;
     int at = 0;
     while (at < tokens.size()) {
-      Optional<Mention> found = coded.containsKey(at) ? Optional.of(coded.get(at)) : piece(tokens, at, mixedCase);
+      Optional<Mention> found =
+          coded.containsKey(at) ? Optional.of(coded.get(at)) : piece(tokens, at, mixedCase);
       if (found.isPresent()) {
         Mention mention = found.get();
         mentions.add(mention.saysNothing() ? mention : mention.with(turn));
@@ -76,9 +78,7 @@ final class MentionFinder {
     if (token.isSign()) {
       return token.is("#") ? thread(tokens, at) : Optional.empty();
     }
-    return token.isNumber()
-        ? Optional.of(number(tokens, at))
-        : word(tokens, at, mixedCase);
+    return token.isNumber() ? Optional.of(number(tokens, at)) : word(tokens, at, mixedCase);
   }
 
   private Optional<Mention> thread(Tokens tokens, int at) {

@@ -63,7 +63,8 @@ final class NumberReader {
     Token over = tokens.at(from);
     if (over.isNumber() && over.isFraction()) {
       int stroke = over.text().indexOf('/');
-      return quotient(over.text().substring(0, stroke), over.text().substring(stroke + 1), from + 1);
+      return quotient(
+          over.text().substring(0, stroke), over.text().substring(stroke + 1), from + 1);
     }
     boolean written =
         over.isWhole()
@@ -72,9 +73,7 @@ final class NumberReader {
             && tokens.joined(from + 1)
             && tokens.joined(from + 2)
             && !tokens.at(from + 3).is("/");
-    return written
-        ? quotient(over.text(), tokens.at(from + 2).text(), from + 3)
-        : Optional.empty();
+    return written ? quotient(over.text(), tokens.at(from + 2).text(), from + 3) : Optional.empty();
   }
 
   private static Optional<Plain> quotient(String over, String under, int to) {

@@ -203,8 +203,7 @@ final class NumberSenses {
         return Optional.empty();
       }
       boolean metric = !number.isInch() && number.unit() != Measured.Unit.IN;
-      double mm =
-          number.value().doubleValue() * (metric ? 1 : Measured.MM_PER_INCH.doubleValue());
+      double mm = number.value().doubleValue() * (metric ? 1 : Measured.MM_PER_INCH.doubleValue());
       Cut cut = threads.ofSize(metric ? "M" + number.text() : number.text(), mm);
       boolean beside =
           threads.attributes().stream().anyMatch(t -> together(left, t) || together(right, t))
@@ -233,8 +232,7 @@ final class NumberSenses {
       if (!whole || crossed) {
         return Optional.empty();
       }
-      boolean first =
-          mentions.subList(0, index).stream().allMatch(Mention::saysNothing);
+      boolean first = mentions.subList(0, index).stream().allMatch(Mention::saysNothing);
       int cost = first || number.times() ? 3 : 7;
       cost += mentions.stream().anyMatch(m -> m.first() instanceof Claim.Count) ? AWAY : 0;
       return Optional.of(new Sense(new Claim.Count(Measured.plain(number.value())), cost));

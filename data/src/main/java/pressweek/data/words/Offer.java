@@ -16,7 +16,9 @@ import pressweek.data.guide.Part;
 
 /** What the codes of a plant can say, for looking up. */
 final class Offer {
-  /** An item can have a second insert; its attributes are those of the first with this before them. */
+  /**
+   * An item can have a second insert; its attributes are those of the first with this before them.
+   */
   static final String SECOND = "second_";
 
   private final Guide guide;

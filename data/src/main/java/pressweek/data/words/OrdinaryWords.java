@@ -64,8 +64,20 @@ final class OrdinaryWords {
   /** What the trade writes for what. */
   private static final Map<String, String> SHORT =
       Map.of(
-          "sst", "stainless", "stn", "stainless", "thd", "thread", "thrd", "thread", "galv",
-          "galvanised", "rnd", "round", "alum", "aluminium");
+          "sst",
+          "stainless",
+          "stn",
+          "stainless",
+          "thd",
+          "thread",
+          "thrd",
+          "thread",
+          "galv",
+          "galvanised",
+          "rnd",
+          "round",
+          "alum",
+          "aluminium");
 
   private OrdinaryWords() {}
 

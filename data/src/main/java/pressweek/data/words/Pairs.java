@@ -8,8 +8,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import pressweek.data.guide.Encoder;
 
 /**
- * Which two values some item has together. What the encoder has once been asked is remembered, since
- * most of what contradicts itself does so in two values.
+ * Which two values some item has together. What the encoder has once been asked is remembered,
+ * since most of what contradicts itself does so in two values.
  */
 final class Pairs {
   /** More pairs than these are asked for each time anew. */
@@ -53,9 +53,7 @@ final class Pairs {
   }
 
   private boolean isPossible(Map.Entry<String, String> a, Map.Entry<String, String> b) {
-    return !encoder
-        .drafts(Map.of(a.getKey(), a.getValue(), b.getKey(), b.getValue()), 1)
-        .isEmpty();
+    return !encoder.drafts(Map.of(a.getKey(), a.getValue(), b.getKey(), b.getValue()), 1).isEmpty();
   }
 
   /** True when each of the values goes with each that is known. */

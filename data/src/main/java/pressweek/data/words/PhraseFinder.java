@@ -116,7 +116,9 @@ final class PhraseFinder {
     search(tokens, first, next, further, ends);
   }
 
-  /** A number and a single letter make one symbol only when no space stands between: A2, not a 2. */
+  /**
+   * A number and a single letter make one symbol only when no space stands between: A2, not a 2.
+   */
   private static boolean mixed(Token a, Token b) {
     return a.isNumber() && b.isWord() && b.text().length() == 1
         || b.isNumber() && a.isWord() && a.text().length() == 1;

@@ -49,8 +49,7 @@ final class Questions {
   private void table(Field.Table table, Draft.Gap gap) {
     List<String> attributes =
         gap.attributes().isEmpty() ? List.of(table.attribute()) : gap.attributes();
-    List<String> telling =
-        attributes.stream().filter(name -> !isOwnSymbol(table, name)).toList();
+    List<String> telling = attributes.stream().filter(name -> !isOwnSymbol(table, name)).toList();
     for (String attribute : telling.isEmpty() ? attributes : telling) {
       List<String> values = List.copyOf(offer.values(attribute, item.known()));
       boolean open = values.size() > 1 || !item.known().containsKey(attribute);
@@ -61,8 +60,8 @@ final class Questions {
   }
 
   /**
-   * Of what one symbol says at once, such as a metal with its finish, only the field's own attribute
-   * is asked for; but a head's style and size are asked for both.
+   * Of what one symbol says at once, such as a metal with its finish, only the field's own
+   * attribute is asked for; but a head's style and size are asked for both.
    */
   private static boolean isFirstOf(Field.Table table, String attribute, List<String> telling) {
     return !telling.contains(table.attribute()) || attribute.equals(table.attribute());

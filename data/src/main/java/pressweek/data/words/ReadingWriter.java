@@ -70,7 +70,9 @@ final class ReadingWriter {
               "the only " + Labels.of(attribute) + " that goes with the rest");
           if (item.isUnwanted(attribute, value)) {
             item.conflict(
-                Labels.of(attribute) + ": nothing but " + offer.display(attribute, value)
+                Labels.of(attribute)
+                    + ": nothing but "
+                    + offer.display(attribute, value)
                     + " goes with the rest, and that is not wanted");
           }
         });

@@ -81,8 +81,7 @@ final class Spelling {
     }
     int distance = SlipIndex.distance(stem, nearest.get(0));
     List<String> plain = ordinary.nearest(stem);
-    boolean nearer =
-        !plain.isEmpty() && SlipIndex.distance(stem, plain.get(0)) < distance;
+    boolean nearer = !plain.isEmpty() && SlipIndex.distance(stem, plain.get(0)) < distance;
     if (nearer) {
       return List.of();
     }

@@ -27,7 +27,9 @@ final class Stems {
     String root = plural(word);
     if (root.endsWith("ing") && hasVowel(root, root.length() - 3)) {
       root = single(root.substring(0, root.length() - 3));
-    } else if (root.endsWith("ed") && root.length() > SHORTEST && hasVowel(root, root.length() - 2)) {
+    } else if (root.endsWith("ed")
+        && root.length() > SHORTEST
+        && hasVowel(root, root.length() - 2)) {
       root = single(root.substring(0, root.length() - 2));
     }
     return root.length() >= SHORTEST && root.endsWith("e")
@@ -39,7 +41,9 @@ final class Stems {
   private static String single(String root) {
     int last = root.length() - 1;
     boolean twice =
-        last > 1 && root.charAt(last) == root.charAt(last - 1) && "lsz".indexOf(root.charAt(last)) < 0;
+        last > 1
+            && root.charAt(last) == root.charAt(last - 1)
+            && "lsz".indexOf(root.charAt(last)) < 0;
     return twice ? root.substring(0, last) : root;
   }
 

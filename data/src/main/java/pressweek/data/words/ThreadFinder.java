@@ -150,8 +150,8 @@ final class ThreadFinder {
   }
 
   /**
-   * A size with threads an inch or a series behind it. What is not in the standards is a thread only
-   * behind a dash, and only when {@code listed} does not ask for one in the standards.
+   * A size with threads an inch or a series behind it. What is not in the standards is a thread
+   * only behind a dash, and only when {@code listed} does not ask for one in the standards.
    */
   private Optional<Found> withPitch(Tokens tokens, Size size, boolean listed) {
     int at = size.to();

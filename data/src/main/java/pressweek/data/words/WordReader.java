@@ -12,8 +12,8 @@ import pressweek.data.guide.Guide;
 import pressweek.data.words.Everyday.Pending;
 
 /**
- * Reads items from a customer's words, such as {@code 2 in lobe knob, 5/16-18 through, black, zinc}.
- * It is made once for a guide and answers any text; threads may share it.
+ * Reads items from a customer's words, such as {@code 2 in lobe knob, 5/16-18 through, black,
+ * zinc}. It is made once for a guide and answers any text; threads may share it.
  *
  * <p>What a code says and the words do not is never taken silently: it stands among what was
  * assumed, or a question asks for it.
@@ -52,11 +52,16 @@ public final class WordReader {
   /** The readings of a customer's words, the best first; any text is answered. */
   public WordsAnswer read(String words) {
     if (words.length() > LONGEST) {
-      return tooLong(words, "a description of %,d characters; expected at most %,d", words.length(), LONGEST);
+      return tooLong(
+          words, "a description of %,d characters; expected at most %,d", words.length(), LONGEST);
     }
     Tokens tokens = Tokens.of(words, MOST_TOKENS + 1);
     if (tokens.size() > MOST_TOKENS) {
-      return tooLong(words, "a description of more than %,d words and signs; expected at most %,d", MOST_TOKENS, MOST_TOKENS);
+      return tooLong(
+          words,
+          "a description of more than %,d words and signs; expected at most %,d",
+          MOST_TOKENS,
+          MOST_TOKENS);
     }
     List<Mention> found = numbers.settle(tokens, mentions.find(tokens));
     return new WordsAnswer(words, ranked(readings(tokens, found)));
@@ -67,8 +72,7 @@ public final class WordReader {
     return new WordsAnswer(
         words,
         List.of(
-            new Reading(
-                "", "", List.of(), List.of(), List.of(), List.of(asked), List.of(), 0)));
+            new Reading("", "", List.of(), List.of(), List.of(), List.of(asked), List.of(), 0)));
   }
 
   private List<Reading> readings(Tokens tokens, List<Mention> found) {

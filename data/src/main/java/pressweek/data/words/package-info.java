@@ -1,4 +1,6 @@
-/** From a customer's words to an item: ranked readings, each with what was understood and assumed. */
+/**
+ * From a customer's words to an item: ranked readings, each with what was understood and assumed.
+ */
 @NullMarked
 package pressweek.data.words;
 
