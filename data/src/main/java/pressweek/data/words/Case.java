@@ -70,6 +70,10 @@ final class Case {
 
   private void contradict(Said said, String old) {
     String attribute = said.attribute();
+    if (isUnwanted(attribute, old)) {
+      set(said);
+      return;
+    }
     if (said.turn() == Turn.BUT && fromCode.remove(attribute)) {
       set(said);
       assume(

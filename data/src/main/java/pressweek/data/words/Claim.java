@@ -28,6 +28,7 @@ sealed interface Claim {
    * @param usual what it is usually meant to be
    * @param when what it holds for
    * @param because the reason that people read
+   * @param alike other names for the same, each by its words; none when one of them names a value
    * @param weak true when it may as well say nothing
    */
   record Usually(
@@ -35,12 +36,14 @@ sealed interface Claim {
       Map<String, String> usual,
       List<Clause> when,
       String because,
+      List<Set<String>> alike,
       boolean weak)
       implements Claim {
     public Usually {
       values = ordered(values);
       usual = ordered(usual);
       when = List.copyOf(when);
+      alike = List.copyOf(alike);
     }
   }
 

@@ -71,10 +71,37 @@ final class Everyday {
             .filter(name -> !usual.get(name).equals(item.known().get(name)))
             .toList();
     if (against.isEmpty()) {
-      pend(mention, usually, usual);
+      pendAlone(mention, usually, usual);
     } else if (!usually.weak()) {
       contradict(mention, usual, against.get(0));
     }
+  }
+
+  /** Two everyday names can contradict each other, too. */
+  private void pendAlone(int mention, Claim.Usually usually, Map<String, String> usual) {
+    for (Pending other : List.copyOf(pending)) {
+      for (Map.Entry<String, String> value : other.values().entrySet()) {
+        String said = usual.getOrDefault(value.getKey(), value.getValue());
+        if (!said.equals(value.getValue())) {
+          pending.remove(other);
+          other.values().forEach((name, old) -> item.open().putIfAbsent(name, List.of()));
+          usual.forEach((name, now) -> item.understand(mention, name, now));
+          either(mention, value, said, "\"" + evidence.original(other.mention()) + "\"");
+          return;
+        }
+      }
+    }
+    pend(mention, usually, usual);
+  }
+
+  /** Two values for one attribute: a question, and a conflict unless it says or. */
+  private void either(int mention, Map.Entry<String, String> old, String said, String oldWords) {
+    if (evidence.mentions().get(mention).turn() != Turn.OR) {
+      item.conflict(
+          "%s: %s and \"%s\" are both said"
+              .formatted(Labels.of(old.getKey()), oldWords, evidence.original(mention)));
+    }
+    item.leaveOpen(old.getKey(), List.of(old.getValue(), said));
   }
 
   private void replace(Map<String, String> usual) {
@@ -121,7 +148,17 @@ final class Everyday {
     if (!usually.values().isEmpty()) {
       return true;
     }
-    return usual.keySet().stream().anyMatch(name -> names(name, mention));
+    return usual.keySet().stream()
+        .anyMatch(name -> names(name, mention) || alsoNames(name, usually.alike()));
+  }
+
+  /** True when another name for the same stands in a name of the known value: 316 stainless. */
+  private boolean alsoNames(String attribute, List<Set<String>> alike) {
+    String value = item.known().get(attribute);
+    return value != null
+        && alike.stream()
+            .anyMatch(
+                words -> words.stream().allMatch(word -> lexicon.names(attribute, value, word)));
   }
 
   /** True when the words stand in some name of the known value, as red does in wine red. */
@@ -144,13 +181,7 @@ final class Everyday {
     String old = item.known().getOrDefault(attribute, "");
     String said = usual.getOrDefault(attribute, "");
     usual.forEach((name, value) -> item.understand(mention, name, value));
-    if (evidence.mentions().get(mention).turn() != Turn.OR) {
-      item.conflict(
-          "%s: %s and \"%s\" are both said"
-              .formatted(
-                  Labels.of(attribute), offer.display(attribute, old), evidence.original(mention)));
-    }
-    item.leaveOpen(attribute, List.of(old, said));
+    either(mention, Map.entry(attribute, old), said, offer.display(attribute, old));
     Set<String> others = Set.copyOf(usual.keySet());
     others.stream().filter(offer.attributes()::contains).forEach(this::forget);
   }

@@ -60,8 +60,8 @@ final class LexiconBuilder {
     said.ignore().forEach(word -> builder.put(word, entry -> entry.ignored = true));
     builder.addTurned();
     return new Lexicon(
-        senses(builder.plain),
-        senses(builder.comma),
+        builder.senses(builder.plain),
+        builder.senses(builder.comma),
         builder.capitals,
         builder.words,
         builder.named);
@@ -72,31 +72,37 @@ final class LexiconBuilder {
   }
 
   private void put(String phrase, Note note) {
-    Tokens tokens = Tokens.of(phrase);
-    List<String> parts = new ArrayList<>();
-    boolean hasComma = false;
-    for (int i = 0; i < tokens.size(); i++) {
-      Token token = tokens.at(i);
-      hasComma |= token.is(",");
-      if (token.isWord()) {
-        parts.add(Stems.plural(token.text()));
-        words.add(Stems.plural(token.text()));
-      } else if (token.isNumber()) {
-        boolean afterNumber = !parts.isEmpty() && !isWord(parts.get(parts.size() - 1));
-        parts.add((afterNumber ? "-" : "") + token.text());
-      }
-    }
+    List<String> parts = parts(phrase);
     String key = String.join("", parts);
     if (key.isEmpty()) {
       return;
     }
+    parts.stream().filter(LexiconBuilder::isWord).forEach(words::add);
     note.on(plain.computeIfAbsent(key, k -> new Entry()));
-    if (hasComma) {
+    if (phrase.indexOf(',') >= 0) {
       note.on(comma.computeIfAbsent(key, k -> new Entry()));
     }
     if (parts.size() > 1 && isWord(parts.get(parts.size() - 1))) {
       turned(parts, note);
     }
+  }
+
+  /**
+   * The words of a phrase without plural s, and its numbers; a number behind another with a dash.
+   */
+  private static List<String> parts(String phrase) {
+    Tokens tokens = Tokens.of(phrase);
+    List<String> parts = new ArrayList<>();
+    for (int i = 0; i < tokens.size(); i++) {
+      Token token = tokens.at(i);
+      if (token.isWord()) {
+        parts.add(Stems.plural(token.text()));
+      } else if (token.isNumber()) {
+        boolean afterNumber = !parts.isEmpty() && !isWord(parts.get(parts.size() - 1));
+        parts.add((afterNumber ? "-" : "") + token.text());
+      }
+    }
+    return parts;
   }
 
   private static boolean isWord(String part) {
@@ -128,13 +134,7 @@ final class LexiconBuilder {
   /** A phrase that names values. */
   private void names(String phrase, Map<String, String> set) {
     put(phrase, entry -> name(entry.names, set));
-    Set<String> parts = new HashSet<>();
-    Tokens tokens = Tokens.of(phrase);
-    for (int i = 0; i < tokens.size(); i++) {
-      if (!tokens.at(i).isSign()) {
-        parts.add(Stems.plural(tokens.at(i).text()));
-      }
-    }
+    List<String> parts = parts(phrase);
     set.forEach(
         (attribute, value) ->
             named
@@ -256,13 +256,13 @@ final class LexiconBuilder {
     }
   }
 
-  private static Map<String, List<Sense>> senses(Map<String, Entry> entries) {
+  private Map<String, List<Sense>> senses(Map<String, Entry> entries) {
     Map<String, List<Sense>> senses = new HashMap<>();
     entries.forEach((key, entry) -> senses.put(key, List.copyOf(senses(entry))));
     return senses;
   }
 
-  private static List<Sense> senses(Entry entry) {
+  private List<Sense> senses(Entry entry) {
     List<Sense> senses = new ArrayList<>();
     entry.names.forEach(set -> senses.add(new Sense(new Claim.Says(set, false), 0)));
     for (Phrase phrase : entry.everyday) {
@@ -288,13 +288,27 @@ final class LexiconBuilder {
   }
 
   /** An everyday name with what it does name: {@code steel} is steel, whatever its finish. */
-  private static Claim.Usually usually(Entry entry, Phrase phrase) {
+  private Claim.Usually usually(Entry entry, Phrase phrase) {
     Map<String, String> named = new LinkedHashMap<>();
     entry.values.stream()
         .filter(value -> phrase.set().entrySet().containsAll(value.entrySet()))
         .forEach(named::putAll);
     Map<String, String> rest = new LinkedHashMap<>(phrase.set());
     rest.keySet().removeAll(named.keySet());
-    return new Claim.Usually(named, rest, phrase.when(), phrase.because(), entry.ignored);
+    return new Claim.Usually(
+        named, rest, phrase.when(), phrase.because(), alike(phrase), entry.ignored);
+  }
+
+  private List<Set<String>> alike(Phrase phrase) {
+    List<Set<String>> alike = new ArrayList<>();
+    for (String word : phrase.words()) {
+      List<String> parts = parts(word);
+      Entry entry = plain.get(String.join("", parts));
+      if (entry != null && !entry.values.isEmpty()) {
+        return List.of();
+      }
+      alike.add(Set.copyOf(parts));
+    }
+    return alike;
   }
 }

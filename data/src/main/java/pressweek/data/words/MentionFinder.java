@@ -12,6 +12,10 @@ import pressweek.data.words.Mention.Turn;
 final class MentionFinder {
   private static final Set<String> NOT =
       Set.of("no", "not", "without", "non", "dont", "never", "nor");
+  private static final Set<String> NEEDED =
+      Set.of("required", "needed", "necessary", "wanted", "require", "need");
+  private static final Map<String, List<String>> LETTERS =
+      Map.of("d", List.of("dia", "diameter"), "l", List.of("length", "long"));
   private static final Set<String> BUT =
       Set.of("but", "except", "instead", "only", "however", "change", "changed");
 
@@ -41,6 +45,9 @@ final class MentionFinder {
           coded.containsKey(at) ? Optional.of(coded.get(at)) : piece(tokens, at, mixedCase);
       if (found.isPresent()) {
         Mention mention = found.get();
+        if (isNeedless(tokens, at)) {
+          refuse(mentions);
+        }
         mentions.add(mention.saysNothing() ? mention : mention.with(turn));
         turn = mention.saysNothing() ? turn(tokens, at, turn) : after(turn);
         at = mention.to();
@@ -52,9 +59,26 @@ final class MentionFinder {
     return mentions;
   }
 
+  /** True for the not of {@code not required}, which speaks of what stands before it. */
+  private static boolean isNeedless(Tokens tokens, int at) {
+    return tokens.at(at).is("not") && NEEDED.contains(tokens.at(at + 1).text());
+  }
+
+  private static void refuse(List<Mention> mentions) {
+    for (int i = mentions.size() - 1; i >= 0; i--) {
+      if (!mentions.get(i).saysNothing()) {
+        mentions.set(i, mentions.get(i).with(Turn.NOT));
+        return;
+      }
+    }
+  }
+
   /** What a small word does to what follows it. */
   private static Turn turn(Tokens tokens, int at, Turn before) {
     String word = tokens.at(at).text();
+    if (isNeedless(tokens, at)) {
+      return before;
+    }
     if (NOT.contains(word) || word.equals("w") && tokens.at(at + 2).is("o")) {
       return Turn.NOT;
     }
@@ -100,6 +124,10 @@ final class MentionFinder {
     }
     boolean strange =
         number.isEmpty()
+            || tokens.at(numberEnd).is("-")
+                && tokens.joined(numberEnd)
+                && tokens.joined(numberEnd + 1)
+                && tokens.at(numberEnd + 1).isNumber()
             || tokens.at(numberEnd).is("%")
             || tokens.joined(numberEnd)
                 && tokens.at(numberEnd).isWord()
@@ -128,6 +156,15 @@ final class MentionFinder {
     if (tokens.isTimes(at)) {
       return Optional.empty();
     }
+    Optional<Mention> letter = letter(tokens, at);
+    if (letter.isPresent()) {
+      return letter;
+    }
+    Optional<NumberReader.Found> number = NumberReader.at(tokens, at);
+    if (number.isPresent()) {
+      return Optional.of(
+          Mention.plain(at, number.get().to(), new Claim.Raw(number.get().number())));
+    }
     int without = withoutEnd(tokens, at);
     if (without > at) {
       return Optional.of(Mention.plain(at, without, new Claim.Nothing()));
@@ -136,6 +173,22 @@ final class MentionFinder {
         OrdinaryWords.isEmpty(token.text())
             ? Mention.plain(at, at + 1, new Claim.Nothing())
             : unknown(tokens, at));
+  }
+
+  /** {@code d = 50} and {@code L30}: a letter for a measure before a number. */
+  private Optional<Mention> letter(Tokens tokens, int at) {
+    int next = at + 1;
+    while (tokens.at(next).is("=") || tokens.at(next).is(":")) {
+      next++;
+    }
+    if (!tokens.at(next).isNumber()) {
+      return Optional.empty();
+    }
+    return LETTERS.getOrDefault(tokens.at(at).text(), List.of()).stream()
+        .map(word -> lexicon.senses(word, false))
+        .filter(senses -> !senses.isEmpty())
+        .findFirst()
+        .map(senses -> new Mention(at, at + 1, senses, "", false, Turn.PLAIN));
   }
 
   /** The end of {@code w/o} or {@code w/}; the place itself for anything else. */
@@ -162,6 +215,10 @@ final class MentionFinder {
   private Mention unknown(Tokens tokens, int at) {
     int to = at + 1;
     while (tokens.joined(to) && hangs(tokens, to)) {
+      to++;
+    }
+    boolean mark = tokens.original(at, to).chars().allMatch(Character::isUpperCase) && to - at == 1;
+    if (mark && tokens.at(at).text().length() > 1 && tokens.at(to).isWhole()) {
       to++;
     }
     while (tokens.at(to - 1).isSign() && to > at + 1 && !tokens.at(to - 1).is("%")) {

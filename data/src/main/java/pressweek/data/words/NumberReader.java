@@ -34,7 +34,21 @@ final class NumberReader {
 
   /** The length that begins at a token; empty when no number does. */
   static Optional<Found> at(Tokens tokens, int from) {
-    return plain(tokens, from).map(plain -> withUnit(tokens, from, plain));
+    return tokens.at(from).isWord()
+        ? inWords(tokens, from)
+        : plain(tokens, from).map(plain -> withUnit(tokens, from, plain));
+  }
+
+  /** A number in words is a length only with a unit; a single word for a part only, too. */
+  private static Optional<Found> inWords(Tokens tokens, int from) {
+    return NumberWords.at(tokens, from)
+        .filter(
+            found ->
+                found.fraction() && found.to() > from + 1
+                    || unit(tokens, found.to()).unit() != Unit.NONE)
+        .map(
+            found ->
+                withUnit(tokens, from, new Plain(found.value(), found.to(), found.fraction())));
   }
 
   private static Optional<Plain> plain(Tokens tokens, int from) {

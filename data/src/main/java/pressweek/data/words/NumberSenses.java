@@ -15,6 +15,7 @@ final class NumberSenses {
   private static final int MOST_SKIPPED = 2;
   private static final int UNKNOWN_COST = 15;
   private static final int AWAY = 4;
+  private static final int MOST_BEFORE_PLURAL = 5;
   private static final int OTHERWISE_BOUND = 8;
 
   /** Words that follow their number: 30 long. The others stand before theirs, too: length 30. */
@@ -103,6 +104,11 @@ final class NumberSenses {
     List<Sense> senses() {
       List<Sense> senses = new ArrayList<>();
       boolean bound = measures.stream().anyMatch(m -> wordCost(m.attribute()) == 0);
+      if (!bound && isCountOfThings()) {
+        return List.of(
+            new Sense(new Claim.Count(Measured.plain(number.value())), 1),
+            new Sense(new Claim.Unknown(), UNKNOWN_COST));
+      }
       for (Measure measure : measures) {
         length(measure, bound).ifPresent(senses::add);
       }
@@ -204,7 +210,8 @@ final class NumberSenses {
       }
       boolean metric = !number.isInch() && number.unit() != Measured.Unit.IN;
       double mm = number.value().doubleValue() * (metric ? 1 : Measured.MM_PER_INCH.doubleValue());
-      Cut cut = threads.ofSize(metric ? "M" + number.text() : number.text(), mm);
+      String unit = number.unit() == Measured.Unit.MM ? " mm" : number.isBare() ? "" : " in";
+      Cut cut = threads.ofSize(number.text() + unit, mm);
       boolean beside =
           threads.attributes().stream().anyMatch(t -> together(left, t) || together(right, t))
               || isThreadWord(mentions.get(index).to())
@@ -217,6 +224,7 @@ final class NumberSenses {
       cost += number.isBare() ? 2 : 0;
       cost += cut.made() ? 0 : 3;
       cost += bound ? OTHERWISE_BOUND : 0;
+      cost += right >= 0 && mentions.get(right).first() instanceof Claim.Unknown ? AWAY + 2 : 0;
       cost += mentions.stream().anyMatch(m -> m.first() instanceof Claim.Threaded) ? AWAY : 0;
       return Optional.of(new Sense(new Claim.Threaded(cut), cost));
     }
@@ -226,8 +234,32 @@ final class NumberSenses {
           && THREAD_WORDS.contains(Stems.root(tokens.at(token).text()));
     }
 
+    /** True for a whole number at the beginning with a plural behind it: 50 black star knobs. */
+    private boolean isCountOfThings() {
+      boolean first = mentions.subList(0, index).stream().allMatch(Mention::saysNothing);
+      boolean other = mentions.stream().anyMatch(m -> m.first() instanceof Claim.Count);
+      if (!first || other || !isWhole() || number.times()) {
+        return false;
+      }
+      int at = mentions.get(index).to();
+      for (int seen = 0; seen < MOST_BEFORE_PLURAL && at < tokens.size(); seen++, at++) {
+        Token token = tokens.at(at);
+        if (!token.isWord() && !token.is("-")) {
+          return false;
+        }
+        if (token.text().length() > 3 && !Stems.plural(token.text()).equals(token.text())) {
+          return seen > 0 || !token.is("inches");
+        }
+      }
+      return false;
+    }
+
+    private boolean isWhole() {
+      return number.isBare() && number.isWhole() && number.value().signum() > 0;
+    }
+
     private Optional<Sense> asCount() {
-      boolean whole = number.isBare() && number.isWhole() && number.value().signum() > 0;
+      boolean whole = isWhole();
       boolean crossed = number.times() && left >= 0 && (isThread(left) || isNumber(left));
       if (!whole || crossed) {
         return Optional.empty();

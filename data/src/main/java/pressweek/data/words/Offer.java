@@ -1,7 +1,7 @@
 package pressweek.data.words;
 
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -26,6 +26,7 @@ final class Offer {
   private final List<Field.Number> numbers = new ArrayList<>();
   private final List<Form> forms = new ArrayList<>();
   private final Set<String> attributes = new LinkedHashSet<>();
+  private final Map<String, Beside> besides = new HashMap<>();
 
   Offer(Guide guide) {
     this.guide = guide;
@@ -38,12 +39,16 @@ final class Offer {
 
   private void add(Form form) {
     forms.add(form);
+    besides(form);
     attributes.addAll(form.sets().keySet());
     for (Form.Piece piece : form.pieces()) {
       if (piece instanceof Form.Slot slot) {
         if (slot.field() instanceof Field.Table table && !tables.contains(table)) {
           tables.add(table);
-          table.entries().values().forEach(entry -> attributes.addAll(entry.sets().keySet()));
+          for (Field.Entry entry : table.entries().values()) {
+            attributes.addAll(entry.sets().keySet());
+            besides(entry.sets(), entry.sets().keySet());
+          }
         } else if (slot.field() instanceof Field.Number number && !numbers.contains(number)) {
           numbers.add(number);
           attributes.add(number.attribute());
@@ -147,7 +152,7 @@ final class Offer {
     for (Field.Table table : tables) {
       for (Field.Entry entry : table.entries().values()) {
         String value = entry.sets().get(attribute);
-        if (value != null && !value.isEmpty() && fits(entry, attribute, known)) {
+        if (value != null && !value.isEmpty() && agree(entry.sets(), attribute, known)) {
           values.add(value);
         }
       }
@@ -155,8 +160,9 @@ final class Offer {
     return values;
   }
 
-  private static boolean fits(Field.Entry entry, String but, Map<String, String> known) {
-    for (Map.Entry<String, String> said : entry.sets().entrySet()) {
+  /** True when what is known says nothing else than an entry, but for one attribute. */
+  static boolean agree(Map<String, String> sets, String but, Map<String, String> known) {
+    for (Map.Entry<String, String> said : sets.entrySet()) {
       String other = known.get(said.getKey());
       if (other != null && !said.getKey().equals(but) && !other.equals(said.getValue())) {
         return false;
@@ -167,39 +173,37 @@ final class Offer {
 
   /** True when one symbol or one part of a code says an attribute beside one of these values. */
   boolean together(String attribute, Map<String, String> says) {
-    for (Field.Table table : tables) {
-      for (Field.Entry entry : table.entries().values()) {
-        if (entry.sets().containsKey(attribute) && shares(entry.sets(), says)) {
-          return true;
-        }
-      }
-    }
-    for (Form form : forms) {
-      Set<String> said = said(form);
-      if (said.contains(attribute)
-          && (shares(form.sets(), says) || !Collections.disjoint(said, says.keySet()))) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private static boolean shares(Map<String, String> sets, Map<String, String> says) {
+    Beside beside = besides.getOrDefault(attribute, new Beside());
     for (Map.Entry<String, String> said : says.entrySet()) {
-      if (said.getValue().equals(sets.get(said.getKey()))) {
+      if (beside.attributes.contains(said.getKey()) || beside.values.contains(said)) {
         return true;
       }
     }
     return false;
   }
 
-  private static Set<String> said(Form form) {
+  /** What is said together with an attribute. */
+  private static final class Beside {
+    private final Set<String> attributes = new HashSet<>();
+    private final Set<Map.Entry<String, String>> values = new HashSet<>();
+  }
+
+  private void besides(Map<String, String> sets, Set<String> said) {
+    for (String attribute : said) {
+      Beside beside = besides.computeIfAbsent(attribute, a -> new Beside());
+      sets.forEach((name, value) -> beside.values.add(Map.entry(name, value)));
+    }
+  }
+
+  private void besides(Form form) {
     Set<String> said = new HashSet<>();
     for (Form.Piece piece : form.pieces()) {
       if (piece instanceof Form.Slot slot) {
         said.add(slot.field().attribute());
       }
     }
-    return said;
+    besides(form.sets(), said);
+    said.forEach(
+        name -> besides.computeIfAbsent(name, a -> new Beside()).attributes.addAll(said));
   }
 }

@@ -21,7 +21,7 @@ final class OrdinaryWords {
           "hello her here hey hi him his how however i if in inquiry into is it item items its just",
           "kind kindly know last later least let like line list little look looking lot lots made",
           "mail make making many matching may maybe me mean might more most much must my near need",
-          "needed needs new next now of off offer often ok okay old on once one ones only open",
+          "needed needs never new next no non none nor not dont now of off offer often ok okay old on once one ones only open or",
           "order ordered orders ordering other our out over own part parts per piece place please",
           "pls plz possible preferably prefer preferred previous price pricing product project",
           "provide put quick quickly quote quotation quoted re ready really received regards repeat",
@@ -32,7 +32,7 @@ final class OrdinaryWords {
           "they thing this those three thru time to today together tomorrow too total touch two",
           "type under unit until up upon urgent urgently us use used using usual usually very via",
           "want wanted wants was way we week weeks well were what when where which while who whole",
-          "will wish with within without would yes yet you your yours also ltd inc gmbh co sir",
+          "w cw will wish with within without would yes yet you your yours also ltd inc gmbh co sir",
           "madam january february march april june july august september october november",
           "december jan feb mar apr jun jul aug sep sept oct nov dec monday tuesday wednesday",
           "thursday friday saturday sunday mon tue wed thu fri");
@@ -63,21 +63,17 @@ final class OrdinaryWords {
 
   /** What the trade writes for what. */
   private static final Map<String, String> SHORT =
-      Map.of(
-          "sst",
-          "stainless",
-          "stn",
-          "stainless",
-          "thd",
-          "thread",
-          "thrd",
-          "thread",
-          "galv",
-          "galvanised",
-          "rnd",
-          "round",
-          "alum",
-          "aluminium");
+      Map.ofEntries(
+          Map.entry("sst", "stainless"),
+          Map.entry("stn", "stainless"),
+          Map.entry("thd", "thread"),
+          Map.entry("thrd", "thread"),
+          Map.entry("galv", "galvanised"),
+          Map.entry("rnd", "round"),
+          Map.entry("alum", "aluminium"),
+          Map.entry("lt", "light"),
+          Map.entry("dk", "dark"),
+          Map.entry("diam", "diameter"));
 
   private OrdinaryWords() {}
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import pressweek.data.guide.Encoder;
+import pressweek.data.guide.Objection;
 
 /**
  * Which two values some item has together. What the encoder has once been asked is remembered,
@@ -15,10 +16,14 @@ final class Pairs {
   /** More pairs than these are asked for each time anew. */
   private static final int MOST_REMEMBERED = 200_000;
 
+  /** An odd number by which keys are multiplied, since alike keys share places in a table. */
+  private static final long SPREAD = 0x9E3779B97F4A7C15L;
+
   private final Encoder encoder;
   private final Map<Value, Integer> ids = new ConcurrentHashMap<>();
   private final AtomicInteger made = new AtomicInteger();
   private final Map<Long, Boolean> possible = new ConcurrentHashMap<>();
+  private final Map<Map<String, String>, List<Objection>> reasons = new ConcurrentHashMap<>();
 
   /** A value of an attribute. */
   private record Value(String attribute, String value) {}
@@ -37,7 +42,7 @@ final class Pairs {
     }
     int one = id(a);
     int other = id(b);
-    long key = ((long) Math.min(one, other) << 32) + Math.max(one, other);
+    long key = (((long) Math.min(one, other) << 32) + Math.max(one, other)) * SPREAD;
     Boolean known = possible.get(key);
     if (known == null) {
       known = isPossible(a, b);
@@ -66,6 +71,13 @@ final class Pairs {
       }
     }
     return true;
+  }
+
+  /** Why two values exclude each other. */
+  List<Objection> reasons(Map<String, String> pair) {
+    return reasons.size() > MOST_REMEMBERED
+        ? encoder.objections(pair)
+        : reasons.computeIfAbsent(Map.copyOf(pair), encoder::objections);
   }
 
   /** The first two values that exclude each other; nothing when there are none. */

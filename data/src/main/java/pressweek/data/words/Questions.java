@@ -13,12 +13,14 @@ final class Questions {
   private static final int SHOWN = 12;
 
   private final Offer offer;
+  private final Pairs pairs;
   private final Case item;
   private final Set<String> asked = new LinkedHashSet<>();
   private final List<String> questions = new ArrayList<>();
 
-  Questions(Offer offer, Case item) {
+  Questions(Offer offer, Pairs pairs, Case item) {
     this.offer = offer;
+    this.pairs = pairs;
     this.item = item;
   }
 
@@ -51,7 +53,11 @@ final class Questions {
         gap.attributes().isEmpty() ? List.of(table.attribute()) : gap.attributes();
     List<String> telling = attributes.stream().filter(name -> !isOwnSymbol(table, name)).toList();
     for (String attribute : telling.isEmpty() ? attributes : telling) {
-      List<String> values = List.copyOf(offer.values(attribute, item.known()));
+      List<String> values =
+          offer.values(attribute, item.known()).stream()
+              .filter(value -> !item.isUnwanted(attribute, value))
+              .filter(value -> pairs.admit(item.known(), Map.of(attribute, value)))
+              .toList();
       boolean open = values.size() > 1 || !item.known().containsKey(attribute);
       if (open && isFirstOf(table, attribute, telling)) {
         ask(attribute, values);

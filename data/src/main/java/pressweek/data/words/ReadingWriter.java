@@ -12,17 +12,20 @@ import pressweek.data.guide.Draft;
 /** Writes a settled case down as a reading. */
 final class ReadingWriter {
   private static final int PER_QUESTION = 10;
-  private static final int PER_CONFLICT = 20;
+  /** The doubt of a conflict. */
+  static final int PER_CONFLICT = 20;
   private static final int PER_STRANGE_WORD = 3;
 
   private final Offer offer;
   private final Lexicon lexicon;
+  private final Pairs pairs;
   private final Evidence evidence;
   private final Case item;
 
-  ReadingWriter(Offer offer, Lexicon lexicon, Evidence evidence, Case item) {
+  ReadingWriter(Offer offer, Lexicon lexicon, Pairs pairs, Evidence evidence, Case item) {
     this.offer = offer;
     this.lexicon = lexicon;
+    this.pairs = pairs;
     this.evidence = evidence;
     this.item = item;
   }
@@ -32,7 +35,7 @@ final class ReadingWriter {
     draft.ifPresent(
         found -> {
           implied(found);
-          questions.addAll(new Questions(offer, item).of(found));
+          questions.addAll(new Questions(offer, pairs, item).of(found));
         });
     ties(questions);
     List<String> strange = strange(questions);

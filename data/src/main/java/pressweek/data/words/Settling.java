@@ -51,8 +51,17 @@ final class Settling {
 
   /** The same, after what contradicts has been left open; empty when no code says any of it. */
   Optional<Draft> run() {
-    Optional<Draft> draft = agreed();
-    return draft.isPresent() ? draft : stepwise();
+    for (int i = 0; i < MOST_CONFLICTS; i++) {
+      Optional<Draft> draft = agreed();
+      if (draft.isPresent()) {
+        return draft;
+      }
+      if (isPossible(item.known())) {
+        return stepwise();
+      }
+      contradiction(item.known(), List.of());
+    }
+    return isPossible(item.known()) ? stepwise() : Optional.empty();
   }
 
   private Optional<Draft> draft(Map<String, String> known) {
@@ -99,12 +108,6 @@ final class Settling {
 
   /** One by one, each only when a code still says it all. */
   private Optional<Draft> stepwise() {
-    for (int i = 0; i < MOST_CONFLICTS && !isPossible(item.known()); i++) {
-      contradiction(item.known(), List.of());
-    }
-    if (!isPossible(item.known())) {
-      return Optional.empty();
-    }
     pending.forEach(this::usual);
     for (Phrase phrase : assume) {
       Map<String, String> all = new LinkedHashMap<>(item.known());
@@ -157,7 +160,8 @@ final class Settling {
   /** Says what does not go together and leaves the last of it open. */
   private void contradiction(Map<String, String> all, List<String> notTaken) {
     Map<String, String> pair = pairs.apart(all);
-    List<Objection> objections = encoder.objections(pair.isEmpty() ? all : pair);
+    List<Objection> objections =
+        pair.isEmpty() ? encoder.objections(all) : pairs.reasons(pair);
     if (objections.isEmpty()) {
       return;
     }

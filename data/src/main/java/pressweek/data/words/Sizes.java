@@ -23,14 +23,14 @@ final class Sizes {
 
   private final Offer offer;
   private final BigDecimal nearestPct;
-  private final Map<String, List<Made>> all = new HashMap<>();
+  private final Map<String, List<Row>> all = new HashMap<>();
 
   Sizes(Offer offer, BigDecimal nearestPct) {
     this.offer = offer;
     this.nearestPct = nearestPct;
     for (String attribute : offer.attributes()) {
       if (!Labels.unit(attribute).isEmpty()) {
-        all.put(attribute, listed(attribute, Map.of()));
+        all.put(attribute, rows(attribute));
       }
     }
   }
@@ -42,6 +42,9 @@ final class Sizes {
    * @param size the same as a number
    */
   private record Made(String value, BigDecimal size) {}
+
+  /** A length with what the same symbol says. */
+  private record Row(Made made, Map<String, String> says) {}
 
   /** A length as it may be meant: in the unit of the attribute, and whether only exactly. */
   private record Meant(BigDecimal size, boolean exact, String shown, boolean guessed) {}
@@ -65,7 +68,7 @@ final class Sizes {
 
   /** True when some item has a length like this. */
   boolean isPossible(String attribute, Measured number) {
-    return fit(attribute, number, all.getOrDefault(attribute, List.of())).found();
+    return fit(attribute, number, listed(attribute, Map.of())).found();
   }
 
   /** The length of an item of which some is known. */
@@ -83,12 +86,29 @@ final class Sizes {
       }
     }
     List<String> nearest =
-        near(attribute, meant.get(0).size(), listed).stream()
+        near(attribute, likeliest(attribute, meant, listed).size(), listed).stream()
             .limit(NEAREST)
             .sorted(Comparator.comparing(Made::size))
             .map(Made::value)
             .toList();
     return new Fit("", "", nearest);
+  }
+
+  /** What is meant that comes nearest to something made. */
+  private Meant likeliest(String attribute, List<Meant> meant, List<Made> listed) {
+    Comparator<Meant> byGap =
+        Comparator.comparing(
+            one ->
+                near(attribute, one.size(), listed).stream()
+                    .findFirst()
+                    .map(made -> gap(one.size(), made.size()))
+                    .orElse(BigDecimal.ZERO));
+    return meant.stream().min(byGap).orElseThrow();
+  }
+
+  private static BigDecimal gap(BigDecimal size, BigDecimal made) {
+    BigDecimal larger = size.max(made).max(new BigDecimal("0.001"));
+    return made.subtract(size).abs().divide(larger, MathContext.DECIMAL32);
   }
 
   private boolean isNear(Meant meant, BigDecimal made) {
@@ -153,10 +173,24 @@ final class Sizes {
     return new Meant(inch, false, shown, guessed);
   }
 
+  private List<Row> rows(String attribute) {
+    List<Row> rows = new ArrayList<>();
+    for (Field.Table table : offer.tables()) {
+      for (Field.Entry entry : table.entries().values()) {
+        String value = entry.sets().getOrDefault(attribute, "");
+        number(value).ifPresent(size -> rows.add(new Row(new Made(value, size), entry.sets())));
+      }
+    }
+    return rows;
+  }
+
+  /** The lengths in tables that go with what is known, each once. */
   private List<Made> listed(String attribute, Map<String, String> known) {
     List<Made> listed = new ArrayList<>();
-    for (String value : offer.values(attribute, known)) {
-      number(value).ifPresent(size -> listed.add(new Made(value, size)));
+    for (Row row : all.getOrDefault(attribute, List.of())) {
+      if (Offer.agree(row.says(), attribute, known) && !listed.contains(row.made())) {
+        listed.add(row.made());
+      }
     }
     return listed;
   }

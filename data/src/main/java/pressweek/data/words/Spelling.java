@@ -15,7 +15,7 @@ final class Spelling {
   private static final int ABBREVIATED = 2;
   private static final int LEAST_PREFIX = 3;
   private static final int PLAIN_PREFIX = 4;
-  private static final int MOST_ABBREVIATION = 5;
+  private static final int MOST_ABBREVIATION = 10;
 
   private final Set<String> known;
   private final Map<String, List<String>> byRoot = new HashMap<>();
@@ -59,7 +59,10 @@ final class Spelling {
   List<Variant> variants(String word, boolean point) {
     String stem = Stems.plural(word);
     String full = OrdinaryWords.inFull(word);
-    if (known.contains(stem) || OrdinaryWords.isOrdinary(word)) {
+    if (known.contains(stem)) {
+      return withRoots(stem);
+    }
+    if (OrdinaryWords.isOrdinary(word)) {
       return List.of(new Variant(stem, 0, false));
     }
     if (!full.equals(word) && known.contains(full)) {
@@ -70,8 +73,22 @@ final class Spelling {
       return roots.stream().map(root -> new Variant(root, 1, false)).toList();
     }
     List<Variant> near = abbreviations(word, point);
+    near = near.isEmpty() ? slips(word) : near;
     near = near.isEmpty() ? slips(stem) : near;
     return near.isEmpty() ? List.of(new Variant(stem, 0, false)) : near;
+  }
+
+  /** A known word, others of the same root, and what it may abbreviate: locking for lock. */
+  private List<Variant> withRoots(String stem) {
+    List<Variant> variants = new ArrayList<>(1);
+    variants.add(new Variant(stem, 0, false));
+    for (String other : byRoot.getOrDefault(Stems.root(stem), List.of())) {
+      if (!other.equals(stem)) {
+        variants.add(new Variant(other, 1, false));
+      }
+    }
+    consonants(stem).forEach(full -> variants.add(new Variant(full, ABBREVIATED, true)));
+    return variants;
   }
 
   private List<Variant> slips(String stem) {

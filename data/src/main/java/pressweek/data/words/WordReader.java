@@ -28,7 +28,7 @@ public final class WordReader {
   private static final int MOST_CONTRADICTING = 3;
 
   /** A choice of senses that costs this much more than a whole reading is not looked at. */
-  private static final int FAR = 8;
+  private static final int FAR = 6;
 
   private final Offer offer;
   private final PlantThreads threads;
@@ -92,8 +92,11 @@ public final class WordReader {
         least = Math.min(least, reading.get().doubt());
       }
     }
-    if (readings.stream().noneMatch(Reading::complete)) {
-      contradicting.stream().limit(MOST_CONTRADICTING).map(this::settled).forEach(readings::add);
+    for (int i = 0; i < Math.min(MOST_CONTRADICTING, contradicting.size()); i++) {
+      int surely = contradicting.get(i).cost() + ReadingWriter.PER_CONFLICT;
+      if (readings.stream().allMatch(reading -> reading.doubt() > surely)) {
+        readings.add(settled(contradicting.get(i)));
+      }
     }
     return readings;
   }
@@ -144,7 +147,7 @@ public final class WordReader {
     }
 
     Reading write(Optional<Draft> draft) {
-      return new ReadingWriter(offer, lexicon, evidence, item).write(draft);
+      return new ReadingWriter(offer, lexicon, pairs, evidence, item).write(draft);
     }
   }
 
