@@ -65,8 +65,12 @@ final class RuleBook {
     return book.close(rules);
   }
 
-  /** What follows from values alone, without a code. */
-  static Meaning of(Map<String, String> values, List<GuideRule> rules) {
+  /**
+   * What follows from values alone, without a code.
+   *
+   * @param open attributes that may still get any value: no rule that asks for them applies yet
+   */
+  static Meaning of(Map<String, String> values, List<GuideRule> rules, Set<String> open) {
     RuleBook book = new RuleBook();
     values.forEach(
         (name, value) -> {
@@ -76,7 +80,10 @@ final class RuleBook {
             book.set(new Attribute(name, value, Origin.CODE, "said"));
           }
         });
-    return book.close(rules);
+    if (open.isEmpty()) {
+      return book.close(rules);
+    }
+    return book.close(rules.stream().filter(rule -> !rule.asksFor(open)).toList());
   }
 
   private Meaning close(List<GuideRule> rules) {
