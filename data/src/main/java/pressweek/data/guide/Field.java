@@ -67,7 +67,7 @@ public sealed interface Field {
     }
 
     /** The first of its words; empty when it has none. */
-    String display() {
+    public String display() {
       return words.isEmpty() ? "" : words.get(0);
     }
   }
@@ -97,7 +97,7 @@ public sealed interface Field {
     }
 
     /** The possible numbers in words, for example {@code 10 to 60 mm in steps of 5}. */
-    String words() {
+    public String words() {
       String digits =
           decimals == 0 ? "" : ", written without the point and with " + decimals + " decimals";
       return (range.words() + " " + unit).strip()

@@ -67,15 +67,21 @@ final class RuleBook {
 
   /** What follows from values alone, without a code. */
   static Meaning of(Map<String, String> values, List<GuideRule> rules) {
+    return of(List.of(values), rules);
+  }
+
+  /** What follows from values that several symbols say, which may contradict each other. */
+  static Meaning of(List<Map<String, String>> says, List<GuideRule> rules) {
     RuleBook book = new RuleBook();
-    values.forEach(
-        (name, value) -> {
-          if (value.isEmpty()) {
-            book.absent.add(name);
-          } else {
+    for (Map<String, String> values : says) {
+      values.forEach(
+          (name, value) -> {
+            if (value.isEmpty()) {
+              book.absent.add(name);
+            }
             book.set(new Attribute(name, value, Origin.CODE, "said"));
-          }
-        });
+          });
+    }
     return book.close(rules);
   }
 

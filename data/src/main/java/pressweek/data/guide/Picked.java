@@ -1,0 +1,46 @@
+package pressweek.data.guide;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A part of a code in the making.
+ *
+ * @param part index of the part in its family
+ * @param form how it is written
+ * @param choices what is written for its fields, in their order
+ */
+record Picked(int part, Form form, List<Choice> choices) {
+  Picked {
+    choices = List.copyOf(choices);
+  }
+
+  String text() {
+    StringBuilder text = new StringBuilder();
+    int field = 0;
+    for (Form.Piece piece : form.pieces()) {
+      text.append(
+          piece instanceof Form.Literal literal ? literal.text() : choices.get(field++).text());
+    }
+    return text.toString();
+  }
+
+  /** What the form and its fields say, one map for each. */
+  List<Map<String, String>> says() {
+    List<Map<String, String>> says = new ArrayList<>();
+    if (!form.sets().isEmpty()) {
+      says.add(form.sets());
+    }
+    choices.forEach(choice -> says.add(choice.sets()));
+    return says;
+  }
+
+  /** True when it says something of one of these attributes. */
+  boolean saysAny(List<String> attributes) {
+    Map<String, String> all = new LinkedHashMap<>();
+    says().forEach(all::putAll);
+    return attributes.stream().anyMatch(all::containsKey);
+  }
+}
