@@ -3,12 +3,11 @@ package pressweek.data.guide;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 import pressweek.data.guide.Form.Slot;
 
 /**
@@ -85,13 +84,14 @@ public final class CodeDraw {
       return List.of();
     }
     int times = wish.bare() || random.nextInt(3) > 0 ? 1 : 1 + random.nextInt(part.repeat());
-    Set<Picked> picked = new LinkedHashSet<>();
+    Map<String, Picked> picked = new LinkedHashMap<>();
     List<Pin> open = new ArrayList<>(pins);
     do {
-      picked.add(pick(space, index, open));
+      Picked one = pick(space, index, open);
+      picked.put(one.text(), one);
       times--;
     } while (!open.isEmpty() && picked.size() < part.repeat() || times > 0);
-    return List.copyOf(picked);
+    return List.copyOf(picked.values());
   }
 
   /** A part with the first of the open pins. */

@@ -96,6 +96,11 @@ public sealed interface Field {
       return unit.equals("in") && attribute().endsWith("_mm");
     }
 
+    /** True when a code can say this value of the attribute. */
+    public boolean canSay(BigDecimal value) {
+      return SlotWriter.digits(this, value.toPlainString()).isPresent();
+    }
+
     /** The possible numbers in words, for example {@code 10 to 60 mm in steps of 5}. */
     public String words() {
       String digits =
