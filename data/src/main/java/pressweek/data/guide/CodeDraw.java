@@ -126,9 +126,8 @@ public final class CodeDraw {
         .orElse(List.of());
   }
 
-  /** Draws a part anew which says something that the rules mind, now and then any part. */
-  private void mend(
-      CodeSpace space, Wish wish, List<List<Picked>> parts, List<String> blamed) {
+  /** Draws anew something that says what the rules mind; now and then any part. */
+  private void mend(CodeSpace space, Wish wish, List<List<Picked>> parts, List<String> blamed) {
     List<Integer> places = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
       if (parts.get(i).stream().anyMatch(part -> part.saysAny(blamed))) {
@@ -136,9 +135,37 @@ public final class CodeDraw {
       }
     }
     boolean anywhere = places.isEmpty() || random.nextInt(ONE_IN) == 0;
-    int place =
-        anywhere ? random.nextInt(parts.size()) : places.get(random.nextInt(places.size()));
-    parts.set(place, part(space, wish, place));
+    int place = anywhere ? random.nextInt(parts.size()) : places.get(random.nextInt(places.size()));
+    boolean whole = anywhere || random.nextInt(ONE_IN) == 0;
+    if (whole || !mendField(space, wish, parts, place, blamed)) {
+      parts.set(place, part(space, wish, place));
+    }
+  }
+
+  /** Draws one field of a part anew; false when none of its fields is to blame. */
+  private boolean mendField(
+      CodeSpace space, Wish wish, List<List<Picked>> parts, int place, List<String> blamed) {
+    List<Picked> own = new ArrayList<>(parts.get(place));
+    int index = random.nextInt(own.size());
+    Picked part = own.get(index);
+    List<Integer> fields = new ArrayList<>();
+    for (int i = 0; i < part.choices().size(); i++) {
+      Choice choice = part.choices().get(i);
+      boolean pinned =
+          wish.pins().stream().anyMatch(pin -> pin.choices().containsValue(choice));
+      if (!pinned && choice.sets().keySet().stream().anyMatch(blamed::contains)) {
+        fields.add(i);
+      }
+    }
+    if (fields.isEmpty()) {
+      return false;
+    }
+    int field = fields.get(random.nextInt(fields.size()));
+    List<Choice> choices = new ArrayList<>(part.choices());
+    choices.set(field, choice(space.choices(part.form().field(field))));
+    own.set(index, new Picked(place, part.form(), choices));
+    parts.set(place, own);
+    return true;
   }
 
   /** All parts in the order of the code. */

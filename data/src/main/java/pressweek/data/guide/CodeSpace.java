@@ -13,6 +13,7 @@ public final class CodeSpace {
   private final Family family;
   private final List<GuideRule> rules;
   private final Map<Field, List<Choice>> choices = new IdentityHashMap<>();
+  private final Sorts sorts;
 
   /** The codes of a family of a guide. */
   public CodeSpace(Guide guide, Family family) {
@@ -22,6 +23,7 @@ public final class CodeSpace {
     for (Field field : guide.sheet().fields()) {
       choices.put(field, Choices.of(field));
     }
+    sorts = new Sorts(List.of(), choices, rules, family);
   }
 
   /**
@@ -72,9 +74,14 @@ public final class CodeSpace {
     return pins;
   }
 
+  /** The sorts of symbols when this matters beside the rules. */
+  Sorts sorts(List<GuideRule.Clause> ofInterest) {
+    return ofInterest.isEmpty() ? sorts : new Sorts(ofInterest, choices, rules, family);
+  }
+
   /** What the rules can tell of what something says; what is alike to them is equal. */
   public List<Map<String, String>> sort(Choice choice) {
-    return new Sorts(this, List.of()).of(List.of(choice.sets()));
+    return sorts.of(List.of(choice.sets()));
   }
 
   /**

@@ -41,7 +41,7 @@ public final class Encoder {
     for (FamilyPlan plan : plans) {
       search(
           plan,
-          attributes,
+          plan.exactly(attributes),
           (code, meaning, gaps) -> {
             Map<String, String> values = meaning.values();
             boolean exact =

@@ -3,6 +3,7 @@ package pressweek.data.guide;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -75,6 +76,13 @@ final class FamilyPlan {
 
   List<Place> places() {
     return places;
+  }
+
+  /** Everything known of an item, and that it has nothing else of what its code could say. */
+  Map<String, String> exactly(Map<String, String> attributes) {
+    Map<String, String> exactly = new LinkedHashMap<>(attributes);
+    sayable.get(0).stream().sorted().forEach(name -> exactly.putIfAbsent(name, ""));
+    return exactly;
   }
 
   /** True when an attribute can be said by the part at a place or a later one, or by a rule. */

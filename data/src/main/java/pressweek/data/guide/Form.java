@@ -19,6 +19,16 @@ public record Form(String text, List<Piece> pieces, Map<String, String> sets, in
     sets = Collections.unmodifiableMap(new LinkedHashMap<>(sets));
   }
 
+  /** One of its fields, from 0. */
+  Field field(int index) {
+    return pieces.stream()
+        .filter(Slot.class::isInstance)
+        .map(piece -> ((Slot) piece).field())
+        .skip(index)
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** A piece of a form: text as it stands, or a field. */
   public sealed interface Piece {}
 

@@ -1,7 +1,6 @@
 package pressweek.data.guide;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -39,8 +38,13 @@ record Picked(int part, Form form, List<Choice> choices) {
 
   /** True when it says something of one of these attributes. */
   boolean saysAny(List<String> attributes) {
-    Map<String, String> all = new LinkedHashMap<>();
-    says().forEach(all::putAll);
-    return attributes.stream().anyMatch(all::containsKey);
+    for (Map<String, String> says : says()) {
+      for (String name : says.keySet()) {
+        if (attributes.contains(name)) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 }

@@ -145,8 +145,12 @@ final class RuleBook {
         faults.add(
             new Fault(
                 List.of(name),
-                "%s is \"%s\" and also said not to apply (%s)"
-                    .formatted(name, said, attribute.because())));
+                name
+                    + " is \""
+                    + said
+                    + "\" and also said not to apply ("
+                    + attribute.because()
+                    + ")"));
       }
       return;
     }
@@ -155,10 +159,12 @@ final class RuleBook {
       faults.add(
           new Fault(
               List.of(name),
-              "%s is \"%s\" (%s) and \"%s\" (%s)"
-                  .formatted(
-                      name, old.value(), old.because(), attribute.value(), attribute.because())));
+              name + " is " + reasoned(old) + " and " + reasoned(attribute)));
     }
+  }
+
+  private static String reasoned(Attribute attribute) {
+    return "\"" + attribute.value() + "\" (" + attribute.because() + ")";
   }
 
   private void check(GuideRule rule) {
@@ -175,9 +181,12 @@ final class RuleBook {
         faults.add(
             new Fault(
                 concerned(name, rule),
-                "%s \"%s\" (%s) is not possible: %s%s"
-                    .formatted(
-                        name, attribute.value(), attribute.because(), rule.reason(), expected)));
+                name
+                    + " "
+                    + reasoned(attribute)
+                    + " is not possible: "
+                    + rule.reason()
+                    + expected));
       }
     }
   }

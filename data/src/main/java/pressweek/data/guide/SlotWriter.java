@@ -65,7 +65,7 @@ final class SlotWriter {
     for (String symbol : asked) {
       written.add(symbol(table, symbol, candidates.indexOf(symbol)));
     }
-    boolean own = known.containsKey(table.attribute());
+    boolean own = !known.getOrDefault(table.attribute(), "").isEmpty();
     written.addAll(filled(table.frame(), own));
     if (asked.isEmpty() && other.size() == 1) {
       written.add(symbol(table, other.get(0), 0));

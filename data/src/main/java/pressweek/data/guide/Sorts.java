@@ -25,17 +25,24 @@ final class Sorts {
    * The sorts of a family.
    *
    * @param ofInterest what matters beside its rules
+   * @param choices what may be written for its fields
+   * @param rules its rules
+   * @param family the family
    */
-  Sorts(CodeSpace space, List<Clause> ofInterest) {
+  Sorts(
+      List<Clause> ofInterest,
+      Map<Field, List<Choice>> choices,
+      List<GuideRule> rules,
+      Family family) {
     ofInterest.forEach(this::name);
-    for (GuideRule rule : space.rules()) {
+    for (GuideRule rule : rules) {
       Stream.concat(rule.when().stream(), rule.what().stream()).forEach(this::name);
     }
     Set<String> seen = new HashSet<>();
-    for (Part part : space.family().parts()) {
+    for (Part part : family.parts()) {
       Set<String> once = new HashSet<>();
       for (Form form : part.forms()) {
-        List<String> attributes = attributes(space, form);
+        List<String> attributes = attributes(choices, form);
         Set<String> distinct = new HashSet<>();
         attributes.stream().filter(name -> !distinct.add(name)).forEach(saidByParts::add);
         once.addAll(distinct);
@@ -50,12 +57,14 @@ final class Sorts {
   }
 
   /** The attributes that a form says, those of two fields twice. */
-  private static List<String> attributes(CodeSpace space, Form form) {
+  private static List<String> attributes(Map<Field, List<Choice>> choices, Form form) {
     List<String> attributes = new ArrayList<>(form.sets().keySet());
     for (Form.Piece piece : form.pieces()) {
       if (piece instanceof Slot slot) {
         Set<String> own = new HashSet<>();
-        space.choices(slot.field()).forEach(choice -> own.addAll(choice.sets().keySet()));
+        choices
+            .getOrDefault(slot.field(), List.of())
+            .forEach(choice -> own.addAll(choice.sets().keySet()));
         attributes.addAll(own);
       }
     }

@@ -28,7 +28,7 @@ final class SpaceSearch {
   SpaceSearch(CodeSpace space, Quest quest) {
     this.space = space;
     this.quest = quest;
-    this.sorts = new Sorts(space, quest.holds());
+    this.sorts = space.sorts(quest.holds());
     for (int part = 0; part < space.family().parts().size(); part++) {
       options.add(options(part));
     }

@@ -26,8 +26,14 @@ final class PlantTrial {
   private final Folder folder;
   private final Map<List<String>, Lack> lacks = new LinkedHashMap<>();
 
-  /** Symbols of one field that lack the same. */
-  private record Lack(int line, Set<String> symbols) {}
+  /**
+   * Symbols of one field that lack the same.
+   *
+   * @param line line of the first of them
+   * @param symbols the symbols
+   * @param number true for numbers, of which a plant need not have each
+   */
+  private record Lack(int line, Set<String> symbols, boolean number) {}
 
   PlantTrial(Bench bench, Folder folder) {
     this.bench = bench;
@@ -87,7 +93,7 @@ final class PlantTrial {
   private void lack(Saying saying, InputFile file, String what) {
     List<String> key = List.of(saying.where(), file.fileName(), what);
     lacks
-        .computeIfAbsent(key, k -> new Lack(saying.line(), new TreeSet<>(byNumber())))
+        .computeIfAbsent(key, k -> new Lack(saying.line(), new TreeSet<>(byNumber()), saying.number()))
         .symbols()
         .add(saying.symbol());
   }
@@ -106,7 +112,11 @@ final class PlantTrial {
         file.equals(InputFile.MOLDS.fileName())
             ? "no mold in %s makes %s".formatted(file, symbols)
             : "no row of %s has the %s of %s".formatted(file, key.get(2), symbols);
-    bench.warning(lack.line(), key.get(0) + ": " + lacking);
+    bench.add(
+        lack.number() ? Severity.NOTE : Severity.WARNING,
+        InputFile.GUIDE.fileName(),
+        lack.line(),
+        key.get(0) + ": " + lacking);
   }
 
   /** Orders of specials that have no record of their own. */

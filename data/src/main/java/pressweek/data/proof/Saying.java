@@ -19,8 +19,9 @@ import pressweek.data.guide.Part;
  * @param symbol the symbol; of a rule what it sets
  * @param sets values by attribute
  * @param line line of the guide
+ * @param number true for one of the numbers of a range
  */
-record Saying(String where, String symbol, Map<String, String> sets, int line) {
+record Saying(String where, String symbol, Map<String, String> sets, int line, boolean number) {
   /** Everything in a guide that gives values. */
   static List<Saying> all(Bench bench) {
     List<Saying> all = new ArrayList<>();
@@ -28,8 +29,9 @@ record Saying(String where, String symbol, Map<String, String> sets, int line) {
     for (Field field : bench.guide().sheet().fields()) {
       for (Choice choice : bench.space(any).choices(field)) {
         if (!choice.symbol().isEmpty() && !(field instanceof Field.Special)) {
+          boolean number = field instanceof Field.Number;
           String where = "field \"" + field.name() + '"';
-          all.add(new Saying(where, choice.symbol(), choice.sets(), choice.line()));
+          all.add(new Saying(where, choice.symbol(), choice.sets(), choice.line(), number));
         }
       }
     }
@@ -37,7 +39,7 @@ record Saying(String where, String symbol, Map<String, String> sets, int line) {
       for (Part part : family.parts()) {
         for (Form form : part.forms()) {
           String where = "part \"" + part.name() + '"';
-          all.add(new Saying(where, form.text(), form.sets(), form.line()));
+          all.add(new Saying(where, form.text(), form.sets(), form.line(), false));
         }
       }
       family.rules().forEach(rule -> add(all, rule));
@@ -52,7 +54,7 @@ record Saying(String where, String symbol, Map<String, String> sets, int line) {
       for (Clause clause : rule.what()) {
         sets.put(clause.attribute(), clause.values().get(0));
       }
-      all.add(new Saying("rules", String.join(", ", sets.values()), sets, rule.line()));
+      all.add(new Saying("rules", String.join(", ", sets.values()), sets, rule.line(), false));
     }
   }
 }

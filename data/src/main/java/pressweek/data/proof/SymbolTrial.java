@@ -3,6 +3,7 @@ package pressweek.data.proof;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,7 +37,7 @@ final class SymbolTrial {
   private final Set<Form> formsReached = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Set<Form> formsOpen = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Map<Part, Boolean> optionalRead = new IdentityHashMap<>();
-  private final Map<List<Object>, Boolean> impossible = new HashMap<>();
+  private final Set<List<Object>> impossible = new HashSet<>();
 
   /** A symbol of a field; the symbol is empty for a number or a special as a whole. */
   private record Mark(String field, String symbol) {}
@@ -83,6 +84,9 @@ final class SymbolTrial {
           pinned.putIfAbsent(one, pin);
           pin.choices().values().forEach(choice -> lines.putIfAbsent(one, choice.line()));
         });
+    if (impossible.contains(alike(family, pin))) {
+      return;
+    }
     List<Pin> pins = List.of(pin);
     List<Drawn> drawn = new ArrayList<>();
     bench.draw().good(family, new Wish(pins, true, false)).ifPresent(drawn::add);
@@ -103,17 +107,19 @@ final class SymbolTrial {
     }
   }
 
-  /** Looks for a good code through all of the family, once for symbols that are alike. */
-  private Optional<Drawn> search(Family family, Pin pin, Form form) {
+  /** What symbols have in common which the rules cannot tell apart. */
+  private List<Object> alike(Family family, Pin pin) {
     CodeSpace space = bench.space(family);
-    List<Object> key = new ArrayList<>(List.of(family.name(), pin.part(), pin.form()));
-    pin.choices().forEach((piece, choice) -> key.add(List.of(piece, space.sort(choice))));
-    if (impossible.getOrDefault(key, false)) {
-      return Optional.empty();
-    }
+    List<Object> alike = new ArrayList<>(List.of(family.name(), pin.part(), pin.form()));
+    pin.choices().forEach((piece, choice) -> alike.add(List.of(piece, space.sort(choice))));
+    return alike;
+  }
+
+  /** Looks for a good code through all of the family. */
+  private Optional<Drawn> search(Family family, Pin pin, Form form) {
     Bench.Answer answer = bench.find(List.of(family), Quest.goodWith(List.of(pin)));
     if (answer.none()) {
-      impossible.put(key, true);
+      impossible.add(alike(family, pin));
     } else if (answer.drawn().isEmpty()) {
       formsOpen.add(form);
       mark(form, pin).ifPresent(one -> reached.put(one, true));

@@ -40,7 +40,7 @@ final class WordTrial {
             vocabulary
                 .unknown(measure.attribute(), "*")
                 .ifPresent(fault -> bench.warning(measure.line(), "measure: " + fault)));
-    words.everyday().forEach(phrase -> usable(phrase, "the everyday words " + some(phrase)));
+    words.everyday().forEach(phrase -> usable(phrase, "everyday word " + some(phrase)));
     for (int i = 0; i < words.assume().size(); i++) {
       Phrase phrase = words.assume().get(i);
       if (!covered(words.assume().subList(0, i), phrase)) {
@@ -191,7 +191,7 @@ final class WordTrial {
           what
               + (never
                   ? " can never be used: no item has " + conditions
-                  : " leads to no good code where it is made: " + conditions));
+                  : " can never be used: no good code says it of " + conditions));
     }
   }
 
