@@ -16,6 +16,9 @@ import picocli.CommandLine.Spec;
       PlanCommand.class,
       CheckCommand.class,
       DecodeCommand.class,
+      ProofCommand.class,
+      SheetCommand.class,
+      PractiseCommand.class,
       AuditCommand.class,
       HeadingsCommand.class
     },

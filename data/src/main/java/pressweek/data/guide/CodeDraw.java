@@ -162,7 +162,7 @@ public final class CodeDraw {
     }
     int field = fields.get(random.nextInt(fields.size()));
     List<Choice> choices = new ArrayList<>(part.choices());
-    choices.set(field, choice(space.choices(part.form().field(field))));
+    choices.set(field, choice(space.choices(part.form().fields().get(field))));
     own.set(index, new Picked(place, part.form(), choices));
     parts.set(place, own);
     return true;

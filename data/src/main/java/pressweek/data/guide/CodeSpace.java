@@ -95,12 +95,8 @@ public final class CodeSpace {
   /** A code of these parts, in their order. */
   Drawn drawn(List<Picked> picked) {
     List<String> texts = new ArrayList<>();
-    List<Map<String, String>> says = new ArrayList<>();
-    for (Picked part : picked) {
-      texts.add(part.text());
-      says.addAll(part.says());
-    }
+    picked.forEach(part -> texts.add(part.text()));
     String code = String.join(guide.sheet().separator(), texts);
-    return new Drawn(code, family, says, Map.of(), List.of()).under(rules);
+    return new Drawn(code, family, picked, Map.of(), List.of()).under(rules);
   }
 }

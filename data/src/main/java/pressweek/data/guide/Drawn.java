@@ -1,5 +1,6 @@
 package pressweek.data.guide;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,19 +11,18 @@ import java.util.Map;
  *
  * @param code the code
  * @param family kind of item
- * @param says values by attribute as its form and symbols say them, one map for each; an empty
- *     value is: does not apply
+ * @param parts its parts, in the order of the code
  * @param values attributes under the rules
  * @param faults what the rules say against it; empty for the code of an item
  */
 public record Drawn(
     String code,
     Family family,
-    List<Map<String, String>> says,
+    List<Picked> parts,
     Map<String, String> values,
     List<String> faults) {
   public Drawn {
-    says = List.copyOf(says);
+    parts = List.copyOf(parts);
     values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
     faults = List.copyOf(faults);
   }
@@ -34,11 +34,13 @@ public record Drawn(
 
   /** The same code as if these were the rules of its family. */
   public Drawn under(List<GuideRule> rules) {
+    List<Map<String, String>> says = new ArrayList<>();
+    parts.forEach(part -> says.addAll(part.says()));
     RuleBook.Meaning meaning = RuleBook.of(says, rules);
     return new Drawn(
         code,
         family,
-        says,
+        parts,
         meaning.values(),
         meaning.faults().stream().map(RuleBook.Fault::sentence).toList());
   }

@@ -18,6 +18,7 @@ final class FamilyPlan {
   private final List<GuideRule> rules;
   private final List<Place> places = new ArrayList<>();
   private final List<Set<String>> sayable = new ArrayList<>();
+  private final List<String> all;
   private final Set<String> derivable = new HashSet<>();
   private final Map<Field, TableIndex> indexes;
 
@@ -50,6 +51,7 @@ final class FamilyPlan {
       later.addAll(attributes(places.get(i).part()));
       sayable.add(0, Set.copyOf(later));
     }
+    all = later.stream().sorted().toList();
   }
 
   private Set<String> attributes(Part part) {
@@ -81,7 +83,7 @@ final class FamilyPlan {
   /** Everything known of an item, and that it has nothing else of what its code could say. */
   Map<String, String> exactly(Map<String, String> attributes) {
     Map<String, String> exactly = new LinkedHashMap<>(attributes);
-    sayable.get(0).stream().sorted().forEach(name -> exactly.putIfAbsent(name, ""));
+    all.forEach(name -> exactly.putIfAbsent(name, ""));
     return exactly;
   }
 

@@ -19,14 +19,12 @@ public record Form(String text, List<Piece> pieces, Map<String, String> sets, in
     sets = Collections.unmodifiableMap(new LinkedHashMap<>(sets));
   }
 
-  /** One of its fields, from 0. */
-  Field field(int index) {
+  /** Its fields, in order. */
+  public List<Field> fields() {
     return pieces.stream()
         .filter(Slot.class::isInstance)
         .map(piece -> ((Slot) piece).field())
-        .skip(index)
-        .findFirst()
-        .orElseThrow();
+        .toList();
   }
 
   /** A piece of a form: text as it stands, or a field. */

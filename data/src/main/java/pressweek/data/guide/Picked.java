@@ -5,18 +5,19 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A part of a code in the making.
+ * A part of a code as it was put together.
  *
  * @param part index of the part in its family
  * @param form how it is written
  * @param choices what is written for its fields, in their order
  */
-record Picked(int part, Form form, List<Choice> choices) {
-  Picked {
+public record Picked(int part, Form form, List<Choice> choices) {
+  public Picked {
     choices = List.copyOf(choices);
   }
 
-  String text() {
+  /** The part as it stands in the code. */
+  public String text() {
     StringBuilder text = new StringBuilder();
     int field = 0;
     for (Form.Piece piece : form.pieces()) {
@@ -27,7 +28,7 @@ record Picked(int part, Form form, List<Choice> choices) {
   }
 
   /** What the form and its fields say, one map for each. */
-  List<Map<String, String>> says() {
+  public List<Map<String, String>> says() {
     List<Map<String, String>> says = new ArrayList<>();
     if (!form.sets().isEmpty()) {
       says.add(form.sets());
