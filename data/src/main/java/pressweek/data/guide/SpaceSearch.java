@@ -1,6 +1,7 @@
 package pressweek.data.guide;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,7 @@ final class SpaceSearch {
   private final CodeSpace space;
   private final Quest quest;
   private final Sorts sorts;
-  private final List<List<Picked>> options = new ArrayList<>();
+  private final Map<String, List<Choice>> oneOfEach = new HashMap<>();
   private final List<Picked> picked = new ArrayList<>();
   private int steps;
 
@@ -29,9 +30,6 @@ final class SpaceSearch {
     this.space = space;
     this.quest = quest;
     this.sorts = space.sorts(quest.holds());
-    for (int part = 0; part < space.family().parts().size(); part++) {
-      options.add(options(part));
-    }
   }
 
   Found run() {
@@ -43,46 +41,16 @@ final class SpaceSearch {
     return quest.pins().stream().filter(pin -> pin.part() == part).toList();
   }
 
-  /** The ways to write a part once, one of each sort. */
-  private List<Picked> options(int part) {
-    Map<List<Map<String, String>>, Picked> options = new LinkedHashMap<>();
-    List<Form> forms = space.family().parts().get(part).forms();
-    List<Pin> pins = pins(part);
-    for (int form = 0; form < forms.size(); form++) {
-      int index = form;
-      if (pins.stream().allMatch(pin -> pin.form() == index)) {
-        for (List<Choice> choices : choices(forms.get(form), pins)) {
-          Picked option = new Picked(part, forms.get(form), choices);
-          options.putIfAbsent(sorts.of(option.says()), option);
-        }
+  /** What may stand at a piece of a form: what is pinned there, or one of each sort. */
+  private List<Choice> choices(int part, Form form, int piece) {
+    for (Pin pin : pins(part)) {
+      Choice pinned = pin.choices().get(piece);
+      if (pinned != null) {
+        return List.of(pinned);
       }
     }
-    return List.copyOf(options.values());
-  }
-
-  private List<List<Choice>> choices(Form form, List<Pin> pins) {
-    List<List<Choice>> all = List.of(List.of());
-    for (int piece = 0; piece < form.pieces().size(); piece++) {
-      if (form.pieces().get(piece) instanceof Slot slot) {
-        int index = piece;
-        List<Choice> pinned =
-            pins.stream().flatMap(pin -> Optional.ofNullable(pin.choices().get(index)).stream()).toList();
-        List<Choice> here =
-            pinned.isEmpty()
-                ? sorts.oneOfEach(space.choices(slot.field()))
-                : pinned.subList(0, 1);
-        List<List<Choice>> longer = new ArrayList<>();
-        for (List<Choice> before : all) {
-          for (Choice choice : here) {
-            List<Choice> with = new ArrayList<>(before);
-            with.add(choice);
-            longer.add(with);
-          }
-        }
-        all = longer;
-      }
-    }
-    return all;
+    Field field = ((Slot) form.pieces().get(piece)).field();
+    return oneOfEach.computeIfAbsent(field.name(), f -> sorts.oneOfEach(space.choices(field)));
   }
 
   /** Writes the parts from one on. */
@@ -90,7 +58,7 @@ final class SpaceSearch {
     if (++steps > MOST_STEPS) {
       return Optional.empty();
     }
-    if (index == options.size()) {
+    if (index == space.family().parts().size()) {
       return Optional.of(space.drawn(picked)).filter(quest::met);
     }
     Part part = space.family().parts().get(index);
@@ -100,21 +68,28 @@ final class SpaceSearch {
         return without;
       }
     }
-    return again(index, 0, Math.min(part.repeat(), MOST_REPEATS), said);
+    return forms(new Spot(index, 0, part.repeat()), said);
   }
 
-  /** Writes a part with one of its options from the given one on, up to so many times. */
-  private Optional<Drawn> again(int index, int from, int times, Map<String, String> said) {
-    for (int i = from; i < options.get(index).size(); i++) {
-      Picked option = options.get(index).get(i);
+  /**
+   * Where the writing stands.
+   *
+   * @param part index of the part
+   * @param fromForm the first form that it may be written in
+   * @param times how often it may still come
+   */
+  private record Spot(int part, int fromForm, int times) {}
+
+  /** Writes a part in each of its forms. */
+  private Optional<Drawn> forms(Spot spot, Map<String, String> said) {
+    List<Form> forms = space.family().parts().get(spot.part()).forms();
+    for (int form = spot.fromForm(); form < forms.size(); form++) {
+      int index = form;
       Map<String, String> more = new LinkedHashMap<>(said);
-      if (merge(more, option)) {
-        picked.add(option);
-        Optional<Drawn> found = part(index + 1, more);
-        if (found.isEmpty() && times > 1) {
-          found = again(index, i + 1, times - 1, more);
-        }
-        picked.remove(picked.size() - 1);
+      if (pins(spot.part()).stream().allMatch(pin -> pin.form() == index)
+          && merge(more, forms.get(form).sets())) {
+        Spot here = new Spot(spot.part(), form, spot.times());
+        Optional<Drawn> found = pieces(here, 0, List.of(), more);
         if (found.isPresent() || steps > MOST_STEPS) {
           return found;
         }
@@ -123,14 +98,56 @@ final class SpaceSearch {
     return Optional.empty();
   }
 
-  /** Adds what a part says; false when nothing good can come of it. */
-  private boolean merge(Map<String, String> said, Picked option) {
-    for (Map<String, String> says : option.says()) {
-      for (Map.Entry<String, String> value : says.entrySet()) {
-        String old = said.putIfAbsent(value.getKey(), value.getValue());
-        if (quest.good() && old != null && !old.equals(value.getValue())) {
-          return false;
+  /** Writes the pieces of a form from one on. */
+  private Optional<Drawn> pieces(
+      Spot spot, int piece, List<Choice> chosen, Map<String, String> said) {
+    if (++steps > MOST_STEPS) {
+      return Optional.empty();
+    }
+    Form form = space.family().parts().get(spot.part()).forms().get(spot.fromForm());
+    if (piece == form.pieces().size()) {
+      return written(spot, new Picked(spot.part(), form, chosen), said);
+    }
+    if (!(form.pieces().get(piece) instanceof Slot)) {
+      return pieces(spot, piece + 1, chosen, said);
+    }
+    for (Choice choice : choices(spot.part(), form, piece)) {
+      Map<String, String> more = new LinkedHashMap<>(said);
+      if (merge(more, choice.sets())) {
+        List<Choice> longer = new ArrayList<>(chosen);
+        longer.add(choice);
+        Optional<Drawn> found = pieces(spot, piece + 1, longer, more);
+        if (found.isPresent() || steps > MOST_STEPS) {
+          return found;
         }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Goes on behind a part, and then with the same part once more where it may come again. */
+  private Optional<Drawn> written(Spot spot, Picked part, Map<String, String> said) {
+    boolean twice =
+        picked.stream().anyMatch(p -> p.part() == part.part() && p.text().equals(part.text()));
+    if (twice) {
+      return Optional.empty();
+    }
+    picked.add(part);
+    Optional<Drawn> found = part(spot.part() + 1, said);
+    int written = space.family().parts().get(spot.part()).repeat() - spot.times() + 1;
+    if (found.isEmpty() && spot.times() > 1 && written < MOST_REPEATS) {
+      found = forms(new Spot(spot.part(), spot.fromForm(), spot.times() - 1), said);
+    }
+    picked.remove(picked.size() - 1);
+    return found;
+  }
+
+  /** Adds what something says; false when nothing good can come of it. */
+  private boolean merge(Map<String, String> said, Map<String, String> says) {
+    for (Map.Entry<String, String> value : says.entrySet()) {
+      String old = said.putIfAbsent(value.getKey(), value.getValue());
+      if (quest.good() && old != null && !old.equals(value.getValue())) {
+        return false;
       }
     }
     return !quest.good() || !hopeless(said);

@@ -93,7 +93,7 @@ final class CodePicture {
                 "piece",
                 name.equals(part.name()) ? "" : name,
                 choice.text(),
-                withoutName(name, words.symbol(read, choice))));
+                withoutName(name, words.underItsField(read, choice))));
       }
     }
     String form =

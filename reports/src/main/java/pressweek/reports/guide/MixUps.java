@@ -68,7 +68,7 @@ final class MixUps {
         table.entries().containsKey(symbol)
             ? table.entries().get(symbol).sets()
             : Map.of();
-    return words.symbol(table, new Choice(symbol, symbol, sets, 0));
+    return words.underItsField(table, new Choice(symbol, symbol, sets, 0));
   }
 
   private List<String> lookAlikes(Field.Table table) {

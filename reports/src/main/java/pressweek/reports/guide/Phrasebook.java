@@ -3,7 +3,6 @@ package pressweek.reports.guide;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +22,8 @@ final class Phrasebook {
 
   /** How attributes of another insert in the same part begin. */
   private static final String SECOND = "second_";
+
+  private static final String SECOND_WORD = "second ";
 
   private final Map<Map<String, String>, String> byMeaning = new HashMap<>();
   private final Map<Map<String, String>, List<String>> others = new HashMap<>();
@@ -81,7 +82,7 @@ final class Phrasebook {
     }
     String name = attribute(attribute);
     if (attribute.startsWith(SECOND)) {
-      return "second " + value(attribute.substring(SECOND.length()), value);
+      return SECOND_WORD + value(attribute.substring(SECOND.length()), value);
     }
     if (value.equals(YES)) {
       return name;
@@ -120,7 +121,15 @@ final class Phrasebook {
     if (choice.symbol().isEmpty()) {
       return choice.sets().isEmpty() ? "standard" : "no " + attribute(field.attribute());
     }
-    return meaning(choice.sets());
+    return field instanceof Field.Special
+        ? field.name() + " " + choice.symbol()
+        : meaning(choice.sets());
+  }
+
+  /** What a symbol is called under the heading of its own field. */
+  String underItsField(Field field, Choice choice) {
+    String words = symbol(field, choice);
+    return words.startsWith(SECOND_WORD) ? words.substring(SECOND_WORD.length()) : words;
   }
 
   /** What values are called together. */
@@ -144,14 +153,20 @@ final class Phrasebook {
 
   /** What a part of a code says: what its form says first, then field by field. */
   String part(Picked part) {
-    Map<String, String> own = new LinkedHashMap<>(part.form().sets());
     List<String> words = new ArrayList<>();
-    if (!own.isEmpty()) {
-      words.add(meaning(own));
-    }
     List<Field> fields = part.form().fields();
     for (int i = 0; i < fields.size(); i++) {
       words.add(symbol(fields.get(i), part.choices().get(i)));
+    }
+    return part(part.form(), words);
+  }
+
+  /** What a form says, and what its fields say; of a second insert is spoken last. */
+  String part(Form form, List<String> fieldWords) {
+    List<String> words = new ArrayList<>(fieldWords);
+    if (!form.sets().isEmpty()) {
+      boolean second = form.sets().keySet().stream().anyMatch(name -> name.startsWith(SECOND));
+      words.add(second ? words.size() : 0, meaning(form.sets()));
     }
     return String.join(", ", words);
   }

@@ -45,7 +45,7 @@ final class SymbolTable {
   }
 
   private String meaning(String symbol, Field.Entry entry) {
-    return words.symbol(table, new Choice(symbol, symbol, entry.sets(), entry.line()));
+    return words.underItsField(table, new Choice(symbol, symbol, entry.sets(), entry.line()));
   }
 
   /** Two attributes beside the table's own, one of which has few values. */
