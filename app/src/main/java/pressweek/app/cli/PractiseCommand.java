@@ -33,7 +33,7 @@ final class PractiseCommand implements Callable<Integer> {
   private static final int MOST_QUESTIONS = 500;
 
   @Spec private CommandSpec spec;
-  @Mixin private FolderArgument folder;
+  @Mixin private GuidedFolder folder;
 
   @Option(
       names = "--seed",
@@ -65,7 +65,7 @@ final class PractiseCommand implements Callable<Integer> {
     }
     PrintWriter err = spec.commandLine().getErr();
     Optional<Guide> guide =
-        folder.read(err).flatMap(found -> GuideOfFolder.read(found, err));
+        folder.read(err).flatMap(found -> found.explainer().guide());
     if (guide.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }

@@ -14,7 +14,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import pressweek.data.files.Folder;
 import pressweek.data.guide.Guide;
 import pressweek.data.proof.Finding;
 import pressweek.data.proof.Finding.Severity;
@@ -36,7 +35,7 @@ import pressweek.data.proof.Proof;
     })
 final class ProofCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
-  @Mixin private FolderArgument folder;
+  @Mixin private GuidedFolder folder;
 
   @Option(names = "--json", description = "Print the findings as JSON.")
   private boolean json;
@@ -51,12 +50,12 @@ final class ProofCommand implements Callable<Integer> {
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
-    Optional<Folder> read = folder.read(err);
-    Optional<Guide> guide = read.flatMap(found -> GuideOfFolder.read(found, err));
-    if (read.isEmpty() || guide.isEmpty()) {
+    Optional<GuidedFolder.Guided> read = folder.read(err);
+    if (read.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
-    Proof proof = GuideProof.of(guide.get(), read.get(), seed);
+    Guide guide = read.get().explainer().guide().orElseThrow();
+    Proof proof = GuideProof.of(guide, read.get().folder(), seed);
     if (json) {
       out.println(json(proof));
     } else {

@@ -16,6 +16,9 @@ import picocli.CommandLine.Spec;
       PlanCommand.class,
       CheckCommand.class,
       DecodeCommand.class,
+      EncodeCommand.class,
+      ReadCommand.class,
+      SpecialCommand.class,
       ProofCommand.class,
       SheetCommand.class,
       PractiseCommand.class,
@@ -34,6 +37,7 @@ public final class RootCommand implements Runnable {
   /** The command with its subcommands and exit codes. */
   static CommandLine commandLine() {
     CommandLine line = new CommandLine(new RootCommand());
+    line.setCaseInsensitiveEnumValuesAllowed(true);
     exitCodes(line);
     line.getSubcommands().values().forEach(RootCommand::exitCodes);
     return line;

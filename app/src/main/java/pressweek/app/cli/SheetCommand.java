@@ -9,7 +9,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import pressweek.data.files.Folder;
 import pressweek.data.guide.Guide;
 import pressweek.reports.guide.CodeSheet;
 
@@ -25,7 +24,7 @@ import pressweek.reports.guide.CodeSheet;
     })
 final class SheetCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
-  @Mixin private FolderArgument folder;
+  @Mixin private GuidedFolder folder;
 
   @Option(
       names = "--out",
@@ -36,12 +35,12 @@ final class SheetCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter err = spec.commandLine().getErr();
-    Optional<Folder> read = folder.read(err);
-    Optional<Guide> guide = read.flatMap(found -> GuideOfFolder.read(found, err));
-    if (read.isEmpty() || guide.isEmpty()) {
+    Optional<GuidedFolder.Guided> read = folder.read(err);
+    if (read.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
-    String page = CodeSheet.html(guide.get(), read.get().plant().name());
+    Guide guide = read.get().explainer().guide().orElseThrow();
+    String page = CodeSheet.html(guide, read.get().folder().plant().name());
     return WrittenPage.write(out, page, spec.commandLine());
   }
 }

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -17,7 +20,8 @@ class DecodeCommandTest {
     assertThat(ran.exitCode()).isZero();
     assertThat(ran.lines().get(0)).isEqualTo("LV90/M10-B/PP-SGR/A2/FC  (head on a nut)");
     assertThat(ran.out())
-        .contains("colour           SGR             code: part 3 \"PP-SGR\": signal red")
+        .contains("colour           SGR             code: part 3")
+        .contains("  3 PP-SGR             material: polypropylene, signal red")
         .contains("hub              solid           rule: no hollow in which food could stay")
         .contains("insert           NB-M10-A2       record: inserts.csv:")
         .contains("  mold M-LV90-2  on ");
@@ -32,6 +36,58 @@ class DecodeCommandTest {
         .contains("unknown nut \"Q\" at position 10")
         .contains("cure: correct the code")
         .contains("LV90/M10-B/PP-SGR/A2  (head on a nut)");
+  }
+
+  @Test
+  void aCaretStandsUnderTheFault() {
+    Ran ran = Ran.pressweek("decode", WEEK, "LV90/M10-B/PP-SGT/A2/FC");
+    assertThat(ran.lines().subList(0, 3))
+        .containsExactly(
+            "LV90/M10-B/PP-SGT/A2/FC",
+            "              ^^^",
+            "  unknown colour \"SGT\" at position 15; nearest: SGR, SLT, LGY, NAT, SKY (14");
+  }
+
+  @Test
+  void theGuidesOwnSpellingIsTold() {
+    Ran ran = Ran.pressweek("decode", WEEK, "lv90/m10-b/pp-sgr/a2/rs/fc");
+    assertThat(ran.lines()).contains("  the guide writes it LV90/M10-B/PP-SGR/A2/FC/RS");
+  }
+
+  @Test
+  void jsonIsOneObjectALine() {
+    Ran ran = Ran.pressweek("decode", WEEK, "--as", "json", "ST50/M8-B/PP-BLK/ZN", "ST5");
+    assertThat(ran.lines()).hasSize(2);
+    assertThat(ran.lines().get(0))
+        .startsWith("{\"code\":\"ST50/M8-B/PP-BLK/ZN\"")
+        .contains("{\"name\":\"hub\",\"value\":\"cored\",\"origin\":\"default\"");
+    assertThat(ran.lines().get(1)).contains("\"good\":false", "\"position\":1", "\"nearest\":[");
+  }
+
+  @Test
+  void csvIsARowACode() {
+    Ran ran = Ran.pressweek("decode", WEEK, "--as", "csv", "ST50/M8-B/PP-BLK/ZN", "ST5");
+    assertThat(ran.lines()).hasSize(3);
+    assertThat(ran.lines().get(0)).startsWith("code,canonical,family,head,").contains(",position,");
+    assertThat(ran.lines().get(1)).contains("star knob,50,M8x1.25,blind,PP,BLK,steel,zinc");
+  }
+
+  @Test
+  void anyTextIsAnswered() {
+    Random random = new Random(7);
+    List<String> arguments = new ArrayList<>(List.of("decode", WEEK, "--as", "json"));
+    for (int i = 0; i < 500; i++) {
+      StringBuilder text = new StringBuilder("x");
+      int length = random.nextInt(60);
+      for (int c = 0; c < length; c++) {
+        int wide = random.nextInt(0xD800);
+        text.appendCodePoint(random.nextInt(3) == 0 ? wide : 32 + random.nextInt(95));
+      }
+      arguments.add(text.toString());
+    }
+    Ran ran = Ran.pressweek(arguments.toArray(String[]::new));
+    assertThat(ran.exitCode()).isEqualTo(1);
+    assertThat(ran.lines()).hasSize(500).allMatch(line -> line.contains("\"good\":false"));
   }
 
   @Test

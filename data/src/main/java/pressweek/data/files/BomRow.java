@@ -1,15 +1,19 @@
 package pressweek.data.files;
 
 /**
- * A row of {@code bom.csv}: a component of an item.
+ * A row of {@code bom.csv}: a component of an item, or an attribute that the code alone does not
+ * say.
  *
  * @param at where it stands
  * @param item item code
- * @param component component's id
+ * @param component component's id; empty when the row says an attribute
  * @param pieces pieces a part
  * @param kind what it is
+ * @param attribute attribute that the row says; empty when it names a component
+ * @param value its value
  */
-public record BomRow(At at, String item, String component, int pieces, Kind kind) {
+public record BomRow(
+    At at, String item, String component, int pieces, Kind kind, String attribute, String value) {
   /** What a component is. */
   public enum Kind {
     INSERT,

@@ -39,12 +39,18 @@ public record Folder(
    * @param orders order lines
    * @param faulty order lines that cannot be read
    * @param stock finished goods
+   * @param customerParts customers' own part numbers
    */
-  public record Demand(List<OrderRow> orders, List<FaultyOrder> faulty, List<StockRow> stock) {
+  public record Demand(
+      List<OrderRow> orders,
+      List<FaultyOrder> faulty,
+      List<StockRow> stock,
+      List<CustomerPartRow> customerParts) {
     public Demand {
       orders = List.copyOf(orders);
       faulty = List.copyOf(faulty);
       stock = List.copyOf(stock);
+      customerParts = List.copyOf(customerParts);
     }
   }
 

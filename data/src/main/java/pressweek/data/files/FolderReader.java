@@ -74,7 +74,8 @@ public final class FolderReader {
               tables.add(Severity.ORDER_LINE, at, faults);
               faulty.add(faulty(at, fields, faults));
             });
-    return new Demand(orders, faulty, tables.read(OrderTables.STOCK));
+    return new Demand(
+        orders, faulty, tables.read(OrderTables.STOCK), tables.read(OrderTables.CUSTOMER_PARTS));
   }
 
   private static FaultyOrder faulty(At at, Optional<Fields> fields, List<Fault> faults) {
@@ -85,7 +86,11 @@ public final class FolderReader {
     Fields f = fields.get();
     String line = f.text("line").isEmpty() ? OrderTables.FIRST_LINE : f.text("line");
     return new FaultyOrder(
-        at, f.text("order"), line, f.text("item"), OrderTables.pieces(f), message);
+        at, f.text("order"), line, itemOrWords(f), OrderTables.pieces(f), message);
+  }
+
+  private static String itemOrWords(Fields f) {
+    return f.text("item").isEmpty() ? f.text("words") : f.text("item");
   }
 
   private FloorRows floor(TableReader tables) throws IOException {

@@ -6,6 +6,7 @@ public enum InputFile {
   GUIDE("guide.json"),
   HEADINGS("headings.json"),
   ORDERS("orders.csv"),
+  CUSTOMER_PARTS("customer_parts.csv"),
   STOCK("stock.csv"),
   PRESSES("presses.csv"),
   RUNNING("running.csv"),

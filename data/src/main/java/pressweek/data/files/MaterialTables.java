@@ -70,18 +70,16 @@ final class MaterialTables {
   static final TableSpec<BomRow> BOM =
       new TableSpec<>(
           Columns.of(InputFile.BOM)
-              .text("!item", "!component")
+              .text("!item", "component")
               .whole("pieces")
               .choice("kind", Columns.words(BomRow.Kind.values()))
+              .text("attribute", "value")
               .build(),
-          f ->
-              new BomRow(
-                  f.at(),
-                  f.id("item"),
-                  f.id("component"),
-                  f.whole("pieces", 1, 1000).orElse(1),
-                  f.choice("kind", BomRow.Kind.class).orElse(BomRow.Kind.INSERT)),
-          r -> "component \"" + r.component() + "\" of item \"" + r.item() + "\"");
+          MaterialTables::bom,
+          r ->
+              r.component().isEmpty()
+                  ? "attribute \"" + r.attribute() + "\" of item \"" + r.item() + "\""
+                  : "component \"" + r.component() + "\" of item \"" + r.item() + "\"");
 
   static final TableSpec<RecordRow> RECORDS =
       new TableSpec<>(
@@ -170,6 +168,21 @@ final class MaterialTables {
         f.text("masterbatch"),
         f.decimal("let_down_pct", 0, 100),
         f.money("price_per_kg"));
+  }
+
+  private static BomRow bom(Fields f) {
+    boolean says = !f.text("attribute").isEmpty();
+    if (says && !f.text("component").isEmpty()) {
+      f.fault("attribute", "both", "component and attribute in one row; expected one of the two");
+    }
+    return new BomRow(
+        f.at(),
+        f.id("item"),
+        says ? "" : f.id("component"),
+        f.whole("pieces", 1, 1000).orElse(1),
+        f.choice("kind", BomRow.Kind.class).orElse(BomRow.Kind.INSERT),
+        f.text("attribute"),
+        says ? f.required("value") : "");
   }
 
   private static InsertRow insert(Fields f) {

@@ -13,7 +13,8 @@ import java.util.Optional;
  * @param customerPart the customer's own part number
  * @param revision revision
  * @param note text for the floor
- * @param item item code
+ * @param item item code; empty when words or the customer's own number say the item
+ * @param words the item in the customer's own words; may be empty
  * @param quantity pieces
  * @param requested when the customer wants it; empty for the due time
  * @param due when it was promised; a date alone is that day's shipping cut-off
@@ -37,6 +38,7 @@ public record OrderRow(
     String revision,
     String note,
     String item,
+    String words,
     int quantity,
     Optional<When> requested,
     When due,
@@ -62,6 +64,38 @@ public record OrderRow(
    * @param pieces pieces a molded part
    */
   public record InsertPieces(String insert, int pieces) {}
+
+  /** What names the item in lists: its code, else the words, else the customer's own number. */
+  public String itemOrWords() {
+    return item.isEmpty() ? words.isEmpty() ? customerPart : words : item;
+  }
+
+  /** The same line with an item code. */
+  public OrderRow withItem(String code) {
+    return new OrderRow(
+        at,
+        order,
+        line,
+        customer,
+        customerPart,
+        revision,
+        note,
+        code,
+        words,
+        quantity,
+        requested,
+        due,
+        weightHundredths,
+        earliest,
+        needs,
+        overPct,
+        underPct,
+        hold,
+        mold,
+        inserts,
+        resin,
+        colour);
+  }
 
   /** The id of the line: {@code order/line}. */
   public String id() {

@@ -16,7 +16,15 @@ final class OrderTables {
   static final TableSpec<OrderRow> ORDERS =
       new TableSpec<>(
           Columns.of(InputFile.ORDERS)
-              .text("!order", "line", "customer", "customer_part", "revision", "note", "!item")
+              .text(
+                  "!order",
+                  "line",
+                  "customer",
+                  "customer_part",
+                  "revision",
+                  "note",
+                  "item",
+                  "words")
               .whole("!quantity")
               .time("requested", "!due")
               .decimal("weight")
@@ -27,6 +35,22 @@ final class OrderTables {
               .build(),
           OrderTables::order,
           r -> "order line \"" + r.id() + "\"");
+
+  static final TableSpec<CustomerPartRow> CUSTOMER_PARTS =
+      new TableSpec<>(
+          Columns.of(InputFile.CUSTOMER_PARTS)
+              .text("customer", "!customer_part", "revision", "!item")
+              .build(),
+          f ->
+              new CustomerPartRow(
+                  f.at(),
+                  f.text("customer"),
+                  f.id("customer_part"),
+                  f.text("revision"),
+                  f.id("item")),
+          r ->
+              "part \"%s\" of customer \"%s\", revision \"%s\""
+                  .formatted(r.customerPart(), r.customer(), r.revision()));
 
   static final TableSpec<StockRow> STOCK =
       new TableSpec<>(
@@ -71,7 +95,8 @@ final class OrderTables {
         f.text("customer_part"),
         f.text("revision"),
         f.text("note"),
-        f.id("item"),
+        item(f),
+        f.text("words"),
         f.requiredWhole("quantity", 1, Fields.MOST_PIECES),
         f.time("requested"),
         f.requiredTime("due"),
@@ -85,6 +110,18 @@ final class OrderTables {
         inserts(f),
         f.text("resin"),
         f.text("colour"));
+  }
+
+  /** The item code; a line may instead say the item in words or by the customer's own number. */
+  private static String item(Fields f) {
+    boolean otherwise = !f.text("words").isEmpty() || !f.text("customer_part").isEmpty();
+    if (!f.text("item").isEmpty()) {
+      return f.id("item");
+    }
+    if (!otherwise) {
+      f.fault("item", "empty", "item is empty; expected an item code, words or customer_part");
+    }
+    return "";
   }
 
   private static List<InsertPieces> inserts(Fields f) {

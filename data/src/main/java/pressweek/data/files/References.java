@@ -229,7 +229,7 @@ final class References {
     rows.lots().forEach(r -> doubtful(r.at(), "what", r.what(), stocked));
     rows.receipts().forEach(r -> doubtful(r.at(), "what", r.what(), stocked));
     rows.bom().stream()
-        .filter(r -> r.kind() == BomRow.Kind.INSERT)
+        .filter(r -> r.kind() == BomRow.Kind.INSERT && !r.component().isEmpty())
         .forEach(r -> doubtful(r.at(), "component", r.component(), inserts));
   }
 

@@ -7,6 +7,7 @@ final class Tables {
   private static final List<TableSpec<?>> ALL =
       List.of(
           OrderTables.ORDERS,
+          OrderTables.CUSTOMER_PARTS,
           OrderTables.STOCK,
           OrderTables.PROMISED,
           PressTables.PRESSES,

@@ -1,6 +1,7 @@
 package pressweek.data.guide;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -18,9 +19,10 @@ final class FamilyPlan {
   private final List<GuideRule> rules;
   private final List<Place> places = new ArrayList<>();
   private final List<Set<String>> sayable = new ArrayList<>();
-  private final List<String> all;
   private final Set<String> derivable = new HashSet<>();
   private final Map<Field, TableIndex> indexes;
+  private final Map<String, Set<String>> values = new HashMap<>();
+  private final Set<String> open = new HashSet<>();
 
   /**
    * A part at its place.
@@ -51,21 +53,43 @@ final class FamilyPlan {
       later.addAll(attributes(places.get(i).part()));
       sayable.add(0, Set.copyOf(later));
     }
-    all = later.stream().sorted().toList();
   }
 
   private Set<String> attributes(Part part) {
     Set<String> attributes = new HashSet<>();
     for (Form form : part.forms()) {
       attributes.addAll(form.sets().keySet());
+      form.sets().forEach(this::value);
       for (Form.Piece piece : form.pieces()) {
         if (piece instanceof Slot slot) {
-          TableIndex index = indexes.get(slot.field());
-          attributes.addAll(index == null ? Set.of(slot.field().attribute()) : index.attributes());
+          attributes.addAll(attributes(slot.field()));
         }
       }
     }
     return attributes;
+  }
+
+  private Set<String> attributes(Field field) {
+    TableIndex index = indexes.get(field);
+    if (index == null) {
+      open.add(field.attribute());
+      return Set.of(field.attribute());
+    }
+    for (String name : index.attributes()) {
+      index.values(name).forEach(value -> value(name, value));
+    }
+    return index.attributes();
+  }
+
+  private void value(String name, String value) {
+    values.computeIfAbsent(name, n -> new HashSet<>()).add(Values.key(name, value));
+  }
+
+  /** An item of which everything is known: what its codes could say and it has not, it lacks. */
+  Map<String, String> whole(Map<String, String> attributes) {
+    Map<String, String> whole = new LinkedHashMap<>(attributes);
+    sayable.get(0).forEach(attribute -> whole.putIfAbsent(attribute, ""));
+    return whole;
   }
 
   Family family() {
@@ -80,11 +104,12 @@ final class FamilyPlan {
     return places;
   }
 
-  /** Everything known of an item, and that it has nothing else of what its code could say. */
-  Map<String, String> exactly(Map<String, String> attributes) {
-    Map<String, String> exactly = new LinkedHashMap<>(attributes);
-    all.forEach(name -> exactly.putIfAbsent(name, ""));
-    return exactly;
+  /** True when a code of the family, or a rule, may give an attribute that value. */
+  boolean canSay(String attribute, String value) {
+    return value.isEmpty()
+        || derivable.contains(attribute)
+        || open.contains(attribute)
+        || values.getOrDefault(attribute, Set.of()).contains(Values.key(attribute, value));
   }
 
   /** True when an attribute can be said by the part at a place or a later one, or by a rule. */

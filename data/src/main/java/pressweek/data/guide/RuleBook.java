@@ -109,12 +109,18 @@ final class RuleBook {
     String part = "part " + place + " \"" + code.written().substring(match.start(), match.end());
     match.form().sets().forEach((name, value) -> say(match, name, value, part + '"'));
     for (Hit hit : match.hits()) {
-      special |= hit.field() instanceof Field.Special;
+      special |= marksSpecial(hit);
       String because = hit.words().isEmpty() ? part + '"' : part + "\": " + hit.words();
       for (Map.Entry<String, String> said : hit.sets().entrySet()) {
         say(match, said.getKey(), said.getValue(), because);
       }
     }
+  }
+
+  /** True for the mark of a special, and not for what only fills its place. */
+  private static boolean marksSpecial(Hit hit) {
+    return hit.field() instanceof Field.Special special
+        && !hit.sets().getOrDefault(special.attribute(), "").isEmpty();
   }
 
   private void say(PartMatch match, String name, String value, String because) {

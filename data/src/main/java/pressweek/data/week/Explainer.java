@@ -10,8 +10,10 @@ import pressweek.data.files.InputError;
 import pressweek.data.files.InputFile;
 import pressweek.data.files.OrderRow;
 import pressweek.data.files.When;
-import pressweek.data.guide.Decoded;
+import pressweek.data.guide.CodeReading;
+import pressweek.data.guide.Guide;
 import pressweek.data.guide.GuideReader;
+import pressweek.data.problem.Attribute;
 import pressweek.data.problem.Item;
 import pressweek.data.problem.Mold;
 import pressweek.data.week.Attempt.Done;
@@ -19,61 +21,75 @@ import pressweek.data.week.Attempt.Stopped;
 
 /** Says what item codes mean in a plant, and which inserts, molds and presses they lead to. */
 public final class Explainer {
-  private final GuideReader.Result guide;
+  private final Optional<Guide> guide;
+  private final List<InputError> findings;
   private final Shop shop;
 
   /** An explainer of the codes of a plant's folder. */
   public Explainer(Folder folder) {
-    guide = Week.guide(folder);
-    shop = new Shop(folder, guide.guide(), PlantClock.of(folder.plant(), 0));
-  }
-
-  /** True when the plant has a guide that can be read. */
-  public boolean guided() {
-    return guide.guide().isPresent();
+    GuideReader.Result read = Week.guide(folder);
+    guide = read.guide();
+    findings = read.findings();
+    shop = new Shop(folder, guide, PlantClock.of(folder.plant(), 0));
   }
 
   /** What is wrong with the guide. */
   public List<InputError> findings() {
-    return guide.findings();
+    return findings;
+  }
+
+  /** The plant's guide; empty when it has none that can be read. */
+  public Optional<Guide> guide() {
+    return guide;
   }
 
   /** What a code leads to; any text is answered. */
   public Explained explain(String code) {
-    Optional<Decoded> decoded = guide.guide().map(g -> g.decode(code));
-    String family = decoded.map(Decoded::family).orElse("");
-    if (decoded.isPresent() && !decoded.get().good()) {
-      String faults = String.join("; ", decoded.get().faults());
-      return new Explained(code, family, List.of(), List.of(), faults, "correct the code");
+    return guide
+        .map(g -> explain(g, code))
+        .orElseThrow(() -> new IllegalStateException("no guide"));
+  }
+
+  private Explained explain(Guide plantGuide, String code) {
+    CodeReading reading = plantGuide.explain(code);
+    Sofar sofar = new Sofar(plantGuide.encoder().canonical(code.strip()), reading);
+    if (!reading.decoded().good()) {
+      String faults = String.join("; ", reading.decoded().faults());
+      return sofar.stopped(List.of(), faults, "correct the code");
     }
     Attempt<ReadItem> item = shop.items().read(order(code));
     if (item instanceof Stopped<ReadItem> stopped) {
-      return new Explained(
-          code,
-          family,
-          decoded.map(Decoded::attributes).orElse(List.of()),
-          List.of(),
-          stopped.reason(),
-          stopped.cure());
+      return sofar.stopped(reading.decoded().attributes(), stopped.reason(), stopped.cure());
     }
-    return explain(code, family, ((Done<ReadItem>) item).value());
+    return explain(sofar, ((Done<ReadItem>) item).value());
   }
 
-  private Explained explain(String code, String family, ReadItem item) {
+  /** What is known of a code before its molds are. */
+  private record Sofar(String canonical, CodeReading reading) {
+    Explained stopped(List<Attribute> attributes, String trouble, String cure) {
+      return explained(attributes, List.of(), trouble, cure);
+    }
+
+    Explained explained(
+        List<Attribute> attributes, List<Explained.Maker> makers, String trouble, String cure) {
+      return new Explained(
+          reading.decoded().code(), canonical, reading, attributes, makers, trouble, cure);
+    }
+  }
+
+  private Explained explain(Sofar sofar, ReadItem item) {
+    List<Attribute> attributes = item.item().attributes();
     Attempt<List<Mold>> molds = shop.moldFinder().find(item);
     if (molds instanceof Stopped<List<Mold>> stopped) {
-      return new Explained(
-          code, family, item.item().attributes(), List.of(), stopped.reason(), stopped.cure());
+      return sofar.stopped(attributes, stopped.reason(), stopped.cure());
     }
     List<Explained.Maker> makers = new ArrayList<>();
     for (Mold mold : ((Done<List<Mold>>) molds).value()) {
       makers.add(maker(mold, item));
     }
     boolean none = makers.stream().allMatch(maker -> maker.presses().isEmpty());
-    return new Explained(
-        code,
-        family,
-        item.item().attributes(),
+    return sofar.explained(
+        attributes,
         makers,
         none ? "no press takes its molds" : "",
         none ? "record a press that runs one of them in molds.csv runs_on" : "");
@@ -103,6 +119,7 @@ public final class Explainer {
         "",
         "",
         code.strip(),
+        "",
         1,
         Optional.empty(),
         new When.Exact(Instant.EPOCH),

@@ -2,6 +2,7 @@ package pressweek.data.week;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,9 +13,9 @@ import pressweek.data.files.InsertRow;
 import pressweek.data.files.OrderRow;
 import pressweek.data.files.OrderRow.InsertPieces;
 import pressweek.data.guide.Decoded;
-import pressweek.data.molding.ThreadSize;
 import pressweek.data.problem.Item;
 import pressweek.data.problem.Origin;
+import pressweek.data.thread.Threads;
 import pressweek.data.week.Attempt.Done;
 import pressweek.data.week.Attempt.Stopped;
 
@@ -26,15 +27,22 @@ final class ItemReader {
   private static final Set<String> STANDING = Set.of("stud", "shaft", "arm");
 
   private final Codes codes;
+  private final ItemNames names;
   private final InsertFinder inserts;
   private final Map<String, List<BomRow>> bom = new HashMap<>();
+  private final Map<String, List<BomRow>> says = new HashMap<>();
+  private final Set<String> recorded = new HashSet<>();
   private final Map<String, Decoded> decoded = new HashMap<>();
 
-  ItemReader(Codes codes, InsertFinder inserts, List<BomRow> bomRows) {
+  ItemReader(Codes codes, ItemNames names, InsertFinder inserts, List<BomRow> bomRows) {
     this.codes = codes;
+    this.names = names;
     this.inserts = inserts;
     for (BomRow row : bomRows) {
-      if (row.kind() == BomRow.Kind.INSERT) {
+      recorded.add(key(row.item()));
+      if (!row.attribute().isEmpty()) {
+        says.computeIfAbsent(key(row.item()), k -> new ArrayList<>()).add(row);
+      } else if (row.kind() == BomRow.Kind.INSERT) {
         bom.computeIfAbsent(key(row.item()), k -> new ArrayList<>()).add(row);
       }
     }
@@ -60,8 +68,17 @@ final class ItemReader {
 
   private Attempt<ItemSheet> decode(OrderRow order) {
     Decoded answer = decoded.computeIfAbsent(key(order.item()), k -> codes.decode(order.item()));
+    if (answer.good() && answer.special() && !recorded.contains(key(order.item()))) {
+      return new Stopped<>(
+          "the code says special, and bom.csv has no record of item \"" + order.item() + "\"",
+          "add what it is made of to bom.csv, by its drawing; nothing is assumed of a special");
+    }
     if (answer.good()) {
-      return new Done<>(new ItemSheet(order.item(), answer.attributes()));
+      ItemSheet sheet = new ItemSheet(order.item(), names.fromWords(order, answer.attributes()));
+      for (BomRow row : says.getOrDefault(key(order.item()), List.of())) {
+        sheet.set(row.attribute(), row.value(), Origin.RECORD, row.at() + " says");
+      }
+      return new Done<>(sheet);
     }
     if (saysAll(order)) {
       return new Done<>(new ItemSheet(order.item(), List.of()));
@@ -168,7 +185,7 @@ final class ItemReader {
       ItemSheet sheet, List<InsertNeed> needs, InsertRow row) {
     String because = row.at() + " insert " + row.insert();
     sheet.set(Item.INSERT_KIND, row.kind(), Origin.RECORD, because);
-    if (!ThreadSize.same(row.thread(), sheet.value(Item.THREAD))) {
+    if (!Threads.same(row.thread(), sheet.value(Item.THREAD))) {
       sheet.set(Item.THREAD, row.thread(), Origin.RECORD, because);
     }
     sheet.set(Item.INSERT_MATERIAL, row.material(), Origin.RECORD, because);

@@ -16,6 +16,7 @@ import pressweek.data.guide.Guide;
 import pressweek.data.molding.Lightness;
 import pressweek.data.problem.Item;
 import pressweek.data.problem.Mold;
+import pressweek.data.words.WordReader;
 
 /** Everything that order lines are looked up in. */
 final class Shop {
@@ -25,6 +26,7 @@ final class Shop {
   private final List<Mold> molds;
   private final Map<String, ResinRow> resins = new LinkedHashMap<>();
   private final Set<String> lightColours = new HashSet<>();
+  private final ItemNames names;
   private final ItemReader items;
   private final MoldFinder moldFinder;
   private final PressFinder presses;
@@ -45,7 +47,13 @@ final class Shop {
       }
     }
     molds = folder.floor().molds().stream().map(row -> FloorBuilder.mold(row, clock)).toList();
-    items = new ItemReader(new Codes(guide), inserts, rows.bom());
+    Codes codes = new Codes(guide);
+    boolean worded = folder.demand().orders().stream().anyMatch(row -> !row.words().isEmpty());
+    names =
+        new ItemNames(
+            new CustomerParts(folder.demand().customerParts(), codes),
+            worded ? guide.map(WordReader::new) : Optional.empty());
+    items = new ItemReader(codes, names, inserts, rows.bom());
     moldFinder = new MoldFinder(molds, items);
     presses = new PressFinder(plant.fit(), folder.floor().presses());
     TakeFinder takes = new TakeFinder(plant.run(), new Reservations(rows.lots(), clock));
@@ -64,6 +72,10 @@ final class Shop {
 
   List<Mold> molds() {
     return molds;
+  }
+
+  ItemNames names() {
+    return names;
   }
 
   ItemReader items() {

@@ -92,13 +92,6 @@ public final class Week {
     Set<String> promised =
         folder.floor().promised().stream().map(PromisedRow::id).collect(Collectors.toSet());
     LineReader reader = new LineReader(shop, folder.floor().running(), promised);
-    Map<String, Netted> netted =
-        FinishedStock.net(
-            folder.demand().orders(),
-            folder.demand().stock(),
-            folder.floor().running(),
-            clock,
-            shop.items()::key);
     for (FaultyOrder order : folder.demand().faulty()) {
       unplaced.add(
           new Unplaced(
@@ -109,7 +102,11 @@ public final class Week {
               order.at() + ": " + order.message(),
               "correct the line in orders.csv"));
     }
-    for (OrderRow order : folder.demand().orders()) {
+    List<OrderRow> orders = named();
+    Map<String, Netted> netted =
+        FinishedStock.net(
+            orders, folder.demand().stock(), folder.floor().running(), clock, shop.items()::key);
+    for (OrderRow order : orders) {
       Netted still = netted.getOrDefault(order.id(), new Netted(0, 0, order.quantity()));
       if (still.needed() == 0) {
         notes.warning(
@@ -121,6 +118,27 @@ public final class Week {
         line(order, still, reader.read(order, still));
       }
     }
+  }
+
+  /** The order lines whose item is known by its code; the others are unplaced. */
+  private List<OrderRow> named() {
+    List<OrderRow> named = new ArrayList<>();
+    for (OrderRow order : folder.demand().orders()) {
+      Attempt<OrderRow> attempt = shop.names().named(order);
+      if (attempt instanceof Done<OrderRow> done) {
+        named.add(done.value());
+      } else if (attempt instanceof Stopped<OrderRow> stopped) {
+        unplaced.add(
+            new Unplaced(
+                order.order(),
+                order.line(),
+                order.itemOrWords(),
+                order.quantity(),
+                stopped.reason(),
+                stopped.cure()));
+      }
+    }
+    return named;
   }
 
   private void line(OrderRow order, Netted still, Attempt<LineReader.Line> attempt) {

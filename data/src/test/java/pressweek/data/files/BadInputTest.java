@@ -27,8 +27,8 @@ class BadInputTest {
       delimiter = '@',
       textBlock =
           """
-          ''                                          @ the file is empty; expected a header row with order, item, quantity, due
-          '/ /'                                       @ the file is empty; expected a header row with order, item, quantity, due
+          ''                                          @ the file is empty; expected a header row with order, quantity, due
+          '/ /'                                       @ the file is empty; expected a header row with order, quantity, due
           order,item,due                              @ column "quantity" missing; found order, item, due
           order,item,quantity,due                     @ the file has no row below its header; expected at least one
           """)
@@ -52,7 +52,7 @@ class BadInputTest {
           order,item,quantity,due/1,"K,5,2026-12-01        @ orders.csv:2: a quote in cell 2 is not closed; expected a closing "
           order,item,quantity,due/1,"K"x,5,2026-12-01      @ orders.csv:2: text follows the closing quote of cell 2; expected a separator, or the quote doubled
           order,item,quantity,due/,K,5,2026-12-01          @ orders.csv:2: order is empty; expected a value
-          order,item,quantity,due/1,,5,2026-12-01          @ orders.csv:2: item is empty; expected a value
+          order,item,quantity,due/1,,5,2026-12-01          @ orders.csv:2: item is empty; expected an item code, words or customer_part
           order,item,quantity,due/1,K,,2026-12-01          @ orders.csv:2: quantity is empty; expected a value
           order,item,quantity,due/1,K,5,                   @ orders.csv:2: due is empty; expected a value
           order,item,quantity,due/1,K,0,2026-12-01         @ orders.csv:2: quantity "0" is out of range; expected a whole number from 1 to 10,000,000
@@ -105,7 +105,7 @@ class BadInputTest {
           inserts.csv @ insert,kind/B1,bolt @ inserts.csv:2: kind "bolt" is not known; expected stud, through, blind, lock, tall, bushing, shaft, arm
           lots.csv @ what,lot,on_hand/B1,L1,-1 @ lots.csv:2: on_hand "-1" is out of range; expected a whole number from 0 to 10,000,000
           order.csv @ x/y @ order.csv: the file is not read; did you mean orders.csv?
-          headings.json @ {"orders.csv": {"A": "ordr"}} @ headings.json:1: heading "A" of orders.csv is mapped to the text "ordr"; expected "" or one of order, line, customer, customer_part, revision, note, item, quantity, requested, due, weight, earliest, needs, over_pct, under_pct, hold, mold, insert, resin, colour
+          headings.json @ {"orders.csv": {"A": "ordr"}} @ headings.json:1: heading "A" of orders.csv is mapped to the text "ordr"; expected "" or one of order, line, customer, customer_part, revision, note, item, words, quantity, requested, due, weight, earliest, needs, over_pct, under_pct, hold, mold, insert, resin, colour
           headings.json @ {"ordrs.csv": {}} @ headings.json:1: "ordrs.csv" is not a table of the folder; expected a name such as orders.csv
           guide.json @ {"a": 1,/ "a": 2} @ guide.json:2: key "a" is also in line 1; expected it once
           guide.json @ [] @ guide.json:1: the file is a list; expected an object

@@ -61,8 +61,8 @@ class FolderReaderTest {
     folder.with(
         "orders.csv",
         """
-        order,line,customer,customer_part,revision,note,item,quantity,requested,due,weight,earliest,needs,over_pct,under_pct,hold,mold,insert,resin,colour
-        A1,2,Galley Co,G-7,B,fragile,LV90,1200,2026-12-02,2026-12-01T14:00,2.5,2026-11-30T06:00+01:00,Food|rohs,5,2.5,credit,M1,B0810*2|T1,PP,RED
+        order,line,customer,customer_part,revision,note,item,words,quantity,requested,due,weight,earliest,needs,over_pct,under_pct,hold,mold,insert,resin,colour
+        A1,2,Galley Co,G-7,B,fragile,LV90,90 mm lever,1200,2026-12-02,2026-12-01T14:00,2.5,2026-11-30T06:00+01:00,Food|rohs,5,2.5,credit,M1,B0810*2|T1,PP,RED
         """);
 
     assertThat(folder.read().demand().orders())
@@ -76,6 +76,7 @@ class FolderReaderTest {
                 "B",
                 "fragile",
                 "LV90",
+                "90 mm lever",
                 1200,
                 Optional.of(new When.Day(LocalDate.of(2026, 12, 2))),
                 new When.Local(LocalDateTime.of(2026, 12, 1, 14, 0)),

@@ -1,0 +1,48 @@
+package pressweek.reports.write;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import pressweek.data.guide.CodeFault;
+import pressweek.data.guide.CodeReading;
+import pressweek.data.problem.Attribute;
+import pressweek.data.week.Explained;
+
+/** What item codes mean, as CSV: one row a code, one column an attribute. */
+public final class CodeTable {
+  private CodeTable() {}
+
+  /** The table of these codes, with a header row; attributes in the order in which they turn up. */
+  public static String csv(List<Explained> codes) {
+    Set<String> attributes = new LinkedHashSet<>();
+    codes.forEach(code -> code.attributes().forEach(attribute -> attributes.add(attribute.name())));
+    CsvTable<Explained> table =
+        new CsvTable<Explained>()
+            .text("code", Explained::code)
+            .text("canonical", Explained::canonical)
+            .text("family", Explained::family);
+    for (String name : attributes) {
+      table.text(name, code -> value(code, name));
+    }
+    return table
+        .list("molds", code -> code.makers().stream().map(Explained.Maker::mold).toList())
+        .text("trouble", Explained::trouble)
+        .figure("position", code -> position(code.reading()))
+        .text("expected", code -> code.reading().fault().map(CodeFault::expected).orElse(""))
+        .list("nearest", code -> code.reading().fault().map(CodeFault::nearest).orElse(List.of()))
+        .csv(codes);
+  }
+
+  private static String value(Explained code, String name) {
+    return code.attributes().stream()
+        .filter(attribute -> attribute.name().equals(name))
+        .map(Attribute::value)
+        .collect(Collectors.joining());
+  }
+
+  /** The place of the fault, counted from 1; empty when there is none. */
+  private static String position(CodeReading reading) {
+    return reading.fault().map(fault -> Integer.toString(fault.start() + 1)).orElse("");
+  }
+}
