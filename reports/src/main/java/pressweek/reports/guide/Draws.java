@@ -15,6 +15,9 @@ import pressweek.reports.guide.Question.Row;
 
 /** What questions are drawn from. */
 final class Draws {
+  /** One in so many specials is kept. */
+  private static final int SPECIALS = 8;
+
   private final Guide guide;
   private final CodeDraw draw;
   private final Phrasebook words;
@@ -46,9 +49,10 @@ final class Draws {
     return one(guide.families());
   }
 
-  /** The code of an item of any family, in the guide's own spelling. */
+  /** The code of an item of any family, in the guide's own spelling; seldom that of a special. */
   Optional<Drawn> good() {
     return draw.good(family(), Wish.ANY)
+        .filter(drawn -> !guide.decode(drawn.code()).special() || draw.below(SPECIALS) == 0)
         .filter(drawn -> guide.readings(drawn.code()).size() == 1)
         .filter(drawn -> guide.encoder().canonical(drawn.code()).equals(drawn.code()));
   }

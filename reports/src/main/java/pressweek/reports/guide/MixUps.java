@@ -8,6 +8,8 @@ import java.util.Map;
 import pressweek.data.guide.Choice;
 import pressweek.data.guide.Field;
 import pressweek.data.guide.Guide;
+import pressweek.data.problem.Item;
+import pressweek.data.thread.ThreadSize;
 
 /** Symbols of a guide that are easily taken for each other. */
 final class MixUps {
@@ -31,6 +33,7 @@ final class MixUps {
     List<String> sentences = new ArrayList<>(oneSymbolTwoFields());
     for (Field field : guide.sheet().fields()) {
       if (field instanceof Field.Table table) {
+        sentences.addAll(threads(table));
         sentences.addAll(lookAlikes(table));
       }
     }
@@ -69,6 +72,35 @@ final class MixUps {
             ? table.entries().get(symbol).sets()
             : Map.of();
     return words.underItsField(table, new Choice(symbol, symbol, sets, 0));
+  }
+
+  /** Threads that look alike; those of a second insert are the same ones. */
+  private static List<String> threads(Field.Table table) {
+    Map<String, ThreadSize> sizes = new LinkedHashMap<>();
+    table
+        .entries()
+        .forEach(
+            (symbol, entry) ->
+                ThreadSize.read(entry.sets().getOrDefault(Item.THREAD, ""))
+                    .ifPresent(size -> sizes.put(symbol, size)));
+    List<String> symbols = List.copyOf(sizes.keySet());
+    List<String> sentences = new ArrayList<>();
+    for (int i = 0; i < symbols.size(); i++) {
+      for (String other : symbols.subList(i + 1, symbols.size())) {
+        if (sizes.get(symbols.get(i)).looksLike(sizes.get(other))) {
+          sentences.add(
+              "%s (%s) looks like %s (%s): check with the thread gauge"
+                  .formatted(
+                      symbols.get(i), thread(table, symbols.get(i)), other, thread(table, other)));
+        }
+      }
+    }
+    return sentences;
+  }
+
+  private static String thread(Field.Table table, String symbol) {
+    Field.Entry entry = table.entries().get(symbol);
+    return entry == null ? "" : entry.sets().getOrDefault(Item.THREAD, "");
   }
 
   private List<String> lookAlikes(Field.Table table) {

@@ -21,7 +21,8 @@ public final class PracticePage {
       if (!questions.isEmpty()) {
         Element list = list("questions", number);
         questions.forEach(question -> list.add(ask(question).add(Element.of("div", "line"))));
-        content.add(Paper.section("practice", level.title(), List.of(list)));
+        String cssClass = level == Level.ONE_PART ? "practice short" : "practice";
+        content.add(Paper.section(cssClass, level.title(), List.of(list)));
         number += questions.size();
       }
     }
