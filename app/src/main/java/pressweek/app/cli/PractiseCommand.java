@@ -60,12 +60,10 @@ final class PractiseCommand implements Callable<Integer> {
   public Integer call() {
     if (questions < 1 || questions > MOST_QUESTIONS) {
       throw new ParameterException(
-          spec.commandLine(),
-          "--questions is " + questions + "; expected 1 to " + MOST_QUESTIONS);
+          spec.commandLine(), "--questions is " + questions + "; expected 1 to " + MOST_QUESTIONS);
     }
     PrintWriter err = spec.commandLine().getErr();
-    Optional<Guide> guide =
-        folder.read(err).flatMap(found -> found.explainer().guide());
+    Optional<Guide> guide = folder.read(err).flatMap(found -> found.explainer().guide());
     if (guide.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }

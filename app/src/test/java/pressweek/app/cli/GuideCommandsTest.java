@@ -94,8 +94,7 @@ class GuideCommandsTest {
     Ran questions = Ran.pressweek("practise", SMALL, "--questions", "10", "--seed", "3");
     assertThat(questions.exitCode()).as(questions.err()).isZero();
     assertThat(questions.out()).contains(" 10. ").doesNotContain("Answers");
-    Ran answers =
-        Ran.pressweek("practise", SMALL, "--questions", "10", "--seed", "3", "--answers");
+    Ran answers = Ran.pressweek("practise", SMALL, "--questions", "10", "--seed", "3", "--answers");
     assertThat(answers.out()).startsWith(questions.out()).contains("Answers");
     assertThat(answers.lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(80));
   }

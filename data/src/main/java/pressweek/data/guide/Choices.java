@@ -21,7 +21,8 @@ final class Choices {
     if (field instanceof Field.Table table) {
       table
           .entries()
-          .forEach((symbol, entry) -> choices.add(choice(field, symbol, entry.sets(), entry.line())));
+          .forEach(
+              (symbol, entry) -> choices.add(choice(field, symbol, entry.sets(), entry.line())));
     } else if (field instanceof Field.Number number) {
       for (BigDecimal written : numbers(number)) {
         String value = number.value(written);
@@ -54,7 +55,8 @@ final class Choices {
   private static List<BigDecimal> numbers(Field.Number field) {
     BigDecimal step = field.range().step().orElse(BigDecimal.ONE.movePointLeft(field.decimals()));
     BigDecimal first = field.range().min().orElse(step);
-    BigDecimal last = field.range().max().orElse(first.add(step.multiply(count(STEPS_WITHOUT_END))));
+    BigDecimal last =
+        field.range().max().orElse(first.add(step.multiply(count(STEPS_WITHOUT_END))));
     BigDecimal steps = last.subtract(first).divideToIntegralValue(step);
     long all = steps.min(count(Integer.MAX_VALUE)).longValue();
     long spread = Math.min(all, MOST_NUMBERS - 1);

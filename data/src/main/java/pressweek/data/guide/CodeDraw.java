@@ -151,8 +151,7 @@ public final class CodeDraw {
     List<Integer> fields = new ArrayList<>();
     for (int i = 0; i < part.choices().size(); i++) {
       Choice choice = part.choices().get(i);
-      boolean pinned =
-          wish.pins().stream().anyMatch(pin -> pin.choices().containsValue(choice));
+      boolean pinned = wish.pins().stream().anyMatch(pin -> pin.choices().containsValue(choice));
       if (!pinned && choice.sets().keySet().stream().anyMatch(blamed::contains)) {
         fields.add(i);
       }

@@ -163,9 +163,7 @@ final class RuleBook {
     Attribute old = attributes.putIfAbsent(name, attribute);
     if (old != null && !old.value().equals(attribute.value())) {
       faults.add(
-          new Fault(
-              List.of(name),
-              name + " is " + reasoned(old) + " and " + reasoned(attribute)));
+          new Fault(List.of(name), name + " is " + reasoned(old) + " and " + reasoned(attribute)));
     }
   }
 

@@ -47,7 +47,9 @@ final class Sorts {
         attributes.stream().filter(name -> !distinct.add(name)).forEach(saidByParts::add);
         once.addAll(distinct);
       }
-      once.stream().filter(name -> part.repeat() > 1 || seen.contains(name)).forEach(saidByParts::add);
+      once.stream()
+          .filter(name -> part.repeat() > 1 || seen.contains(name))
+          .forEach(saidByParts::add);
       seen.addAll(once);
     }
   }

@@ -1,10 +1,10 @@
 package pressweek.data.proof;
 
+import java.util.List;
 import pressweek.data.files.Folder;
 import pressweek.data.guide.Drawn;
 import pressweek.data.guide.Family;
 import pressweek.data.guide.Guide;
-import java.util.List;
 
 /**
  * Proves a guide: writes codes from each of its symbols, from pairs of neighbours and at random,

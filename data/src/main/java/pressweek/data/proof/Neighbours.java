@@ -128,11 +128,11 @@ final class Neighbours {
   }
 
   /** A number takes all the digits that follow it. */
-  private void digits(
-      Family family, List<Spot> spots, List<Choice> firsts, List<Choice> seconds) {
+  private void digits(Family family, List<Spot> spots, List<Choice> firsts, List<Choice> seconds) {
     List<Choice> digits =
         seconds.stream()
-            .filter(choice -> !choice.text().isEmpty() && Character.isDigit(choice.text().charAt(0)))
+            .filter(
+                choice -> !choice.text().isEmpty() && Character.isDigit(choice.text().charAt(0)))
             .limit(MOST_PAIRS / SOME)
             .toList();
     for (Choice number : firsts.subList(0, Math.min(SOME, firsts.size()))) {
@@ -144,8 +144,7 @@ final class Neighbours {
     Map<String, Choice> byText = new TreeMap<>();
     for (Choice choice : choices) {
       boolean fold = bench.guide().ignoreCase();
-      byText.putIfAbsent(
-          fold ? choice.text().toUpperCase(Locale.ROOT) : choice.text(), choice);
+      byText.putIfAbsent(fold ? choice.text().toUpperCase(Locale.ROOT) : choice.text(), choice);
     }
     return byText;
   }

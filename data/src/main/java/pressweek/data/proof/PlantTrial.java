@@ -93,7 +93,8 @@ final class PlantTrial {
   private void lack(Saying saying, InputFile file, String what) {
     List<String> key = List.of(saying.where(), file.fileName(), what);
     lacks
-        .computeIfAbsent(key, k -> new Lack(saying.line(), new TreeSet<>(byNumber()), saying.number()))
+        .computeIfAbsent(
+            key, k -> new Lack(saying.line(), new TreeSet<>(byNumber()), saying.number()))
         .symbols()
         .add(saying.symbol());
   }

@@ -37,8 +37,7 @@ final class RuleTrial {
 
   private void rule(List<Family> families, GuideRule rule) {
     Optional<String> unknown =
-        vocabulary.unknown(
-            Stream.concat(rule.when().stream(), rule.what().stream()).toList());
+        vocabulary.unknown(Stream.concat(rule.when().stream(), rule.what().stream()).toList());
     if (unknown.isPresent()) {
       bench.warning(rule.line(), words(rule) + ": " + unknown.get());
     } else if (!changesSomething(families, rule)) {
@@ -124,8 +123,7 @@ final class RuleTrial {
         bench.space(family).rules().stream().filter(rule -> rule.verb() == Verb.THEN).toList();
     for (int i = 0; i < setting.size(); i++) {
       for (int j = i + 1; j < setting.size(); j++) {
-        if (contradict(setting.get(i), setting.get(j))
-            && mayMeet(setting.get(i), setting.get(j))) {
+        if (contradict(setting.get(i), setting.get(j)) && mayMeet(setting.get(i), setting.get(j))) {
           meet(family, setting.get(i), setting.get(j));
         }
       }
@@ -193,7 +191,8 @@ final class RuleTrial {
   private static String conditions(GuideRule rule) {
     List<String> words = new ArrayList<>();
     for (Clause clause : rule.when()) {
-      words.add(clause.values().equals(List.of("")) ? "no " + clause.attribute() : clause.toString());
+      words.add(
+          clause.values().equals(List.of("")) ? "no " + clause.attribute() : clause.toString());
     }
     return String.join(" with ", words);
   }

@@ -160,7 +160,8 @@ final class SymbolTrial {
                   ? "field \"%s\"".formatted(key.get(0))
                   : "%s of \"%s\"".formatted(Bench.few(symbols), key.get(0));
           bench.warning(
-              lines.getOrDefault(marks.get(0), 1), what + " can stand in no good code" + example(marks.get(0)));
+              lines.getOrDefault(marks.get(0), 1),
+              what + " can stand in no good code" + example(marks.get(0)));
         });
   }
 
@@ -185,7 +186,8 @@ final class SymbolTrial {
         .map(
             drawn ->
                 drawn.family().rules().stream()
-                    .filter(rule -> drawn.faults().stream().anyMatch(f -> f.contains(rule.reason())))
+                    .filter(
+                        rule -> drawn.faults().stream().anyMatch(f -> f.contains(rule.reason())))
                     .findFirst()
                     .map(rule -> Integer.toString(rule.line()))
                     .orElse(""))

@@ -66,7 +66,8 @@ final class Vocabulary {
     if (known == null) {
       return Optional.of(
           "nothing in a code says \"%s\"; nearest: %s"
-              .formatted(attribute, String.join(", ", Nearest.to(attribute, values.keySet(), SHOWN))));
+              .formatted(
+                  attribute, String.join(", ", Nearest.to(attribute, values.keySet(), SHOWN))));
     }
     boolean wild = value.isEmpty() || value.equals("*");
     if (wild || inRange(attribute, value) || known.contains(spelled(attribute, value))) {

@@ -35,11 +35,13 @@ final class WordTrial {
     Stream.of(words.synonyms(), words.everyday(), words.assume())
         .flatMap(List::stream)
         .forEach(this::known);
-    words.measures().forEach(
-        measure ->
-            vocabulary
-                .unknown(measure.attribute(), "*")
-                .ifPresent(fault -> bench.warning(measure.line(), "measure: " + fault)));
+    words
+        .measures()
+        .forEach(
+            measure ->
+                vocabulary
+                    .unknown(measure.attribute(), "*")
+                    .ifPresent(fault -> bench.warning(measure.line(), "measure: " + fault)));
     words.everyday().forEach(phrase -> usable(phrase, "everyday word " + some(phrase)));
     for (int i = 0; i < words.assume().size(); i++) {
       Phrase phrase = words.assume().get(i);
@@ -181,8 +183,7 @@ final class WordTrial {
     phrase
         .set()
         .forEach(
-            (name, value) ->
-                both.add(new Clause(name, List.of(vocabulary.spelled(name, value)))));
+            (name, value) -> both.add(new Clause(name, List.of(vocabulary.spelled(name, value)))));
     if (bench.find(bench.guide().families(), Quest.goodWhere(both)).none()) {
       boolean never = bench.find(bench.guide().families(), Quest.goodWhere(when)).none();
       String conditions = String.join(", ", when.stream().map(Clause::toString).toList());

@@ -203,7 +203,6 @@ final class Offer {
       }
     }
     besides(form.sets(), said);
-    said.forEach(
-        name -> besides.computeIfAbsent(name, a -> new Beside()).attributes.addAll(said));
+    said.forEach(name -> besides.computeIfAbsent(name, a -> new Beside()).attributes.addAll(said));
   }
 }

@@ -12,8 +12,10 @@ import pressweek.data.guide.Draft;
 /** Writes a settled case down as a reading. */
 final class ReadingWriter {
   private static final int PER_QUESTION = 10;
+
   /** The doubt of a conflict. */
   static final int PER_CONFLICT = 20;
+
   private static final int PER_STRANGE_WORD = 3;
 
   private final Offer offer;

@@ -160,8 +160,7 @@ final class Settling {
   /** Says what does not go together and leaves the last of it open. */
   private void contradiction(Map<String, String> all, List<String> notTaken) {
     Map<String, String> pair = pairs.apart(all);
-    List<Objection> objections =
-        pair.isEmpty() ? encoder.objections(all) : pairs.reasons(pair);
+    List<Objection> objections = pair.isEmpty() ? encoder.objections(all) : pairs.reasons(pair);
     if (objections.isEmpty()) {
       return;
     }

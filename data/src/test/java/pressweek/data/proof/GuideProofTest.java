@@ -166,7 +166,8 @@ class GuideProofTest {
         .hasSize(1)
         .first()
         .asString()
-        .startsWith("guide.json:3: error: what the guide lets one write cannot be read back: code ");
+        .startsWith(
+            "guide.json:3: error: what the guide lets one write cannot be read back: code ");
   }
 
   @Test
@@ -287,7 +288,8 @@ class GuideProofTest {
   void ruleThatOnlyEverRefuses() {
     assertThat(
             findings(withRules("{\"when\": {\"hub\": \"solid\"}, \"then\": {\"hub\": \"cored\"}}")))
-        .anyMatch(f -> f.startsWith("guide.json:8: warning: the rule (then hub cored) refuses every"));
+        .anyMatch(
+            f -> f.startsWith("guide.json:8: warning: the rule (then hub cored) refuses every"));
   }
 
   @Test
@@ -482,7 +484,12 @@ class GuideProofTest {
     for (String name : List.of("head", "thread", "resin", "colour", "finish")) {
       StringBuilder table = new StringBuilder();
       for (int i = 100; i < 500; i++) {
-        table.append(i == 100 ? "" : ",").append('"').append(name.charAt(0)).append(i).append("\": {}");
+        table
+            .append(i == 100 ? "" : ",")
+            .append('"')
+            .append(name.charAt(0))
+            .append(i)
+            .append("\": {}");
       }
       fields.append(fields.isEmpty() ? "" : ",");
       fields.append('"').append(name).append("\": {\"table\": {").append(table).append("}}");

@@ -111,8 +111,7 @@ public final class CodeSheet {
     List<Said> said = new ArrayList<>();
     for (Phrase phrase : guide.words().everyday()) {
       String means = "\u201c" + String.join("\u201d, \u201c", phrase.words()) + "\u201d";
-      said.add(
-          new Said(means, words.meaning(phrase.set()) + reason(phrase), ""));
+      said.add(new Said(means, words.meaning(phrase.set()) + reason(phrase), ""));
     }
     return said;
   }

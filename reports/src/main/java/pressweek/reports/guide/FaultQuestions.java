@@ -130,15 +130,15 @@ final class FaultQuestions implements Source {
     if (drawn.isEmpty() || drawn.get().parts().size() < 3) {
       return Optional.empty();
     }
-    List<String> texts =
-        drawn.get().parts().stream().map(part -> part.text()).toList();
+    List<String> texts = drawn.get().parts().stream().map(part -> part.text()).toList();
     int gone = draws.draw().below(texts.size());
     String separator = draws.guide().sheet().separator();
     List<String> left = new ArrayList<>(texts);
     left.remove(gone);
     String code = String.join(separator, left);
     Optional<CodeFault> fault = draws.guide().explain(code).fault();
-    boolean optional = drawn.get().family().parts().get(drawn.get().parts().get(gone).part()).optional();
+    boolean optional =
+        drawn.get().family().parts().get(drawn.get().parts().get(gone).part()).optional();
     return optional
         ? Optional.empty()
         : fault.map(

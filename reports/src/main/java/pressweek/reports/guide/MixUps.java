@@ -68,9 +68,7 @@ final class MixUps {
 
   private String meaning(Field.Table table, String symbol) {
     Map<String, String> sets =
-        table.entries().containsKey(symbol)
-            ? table.entries().get(symbol).sets()
-            : Map.of();
+        table.entries().containsKey(symbol) ? table.entries().get(symbol).sets() : Map.of();
     return words.underItsField(table, new Choice(symbol, symbol, sets, 0));
   }
 
@@ -112,7 +110,8 @@ final class MixUps {
         String other = symbols.get(j);
         if (look(one).equals(look(other)) || swapped(one, other)) {
           sentences.add(
-              "%s is %s, %s is %s".formatted(one, meaning(table, one), other, meaning(table, other)));
+              "%s is %s, %s is %s"
+                  .formatted(one, meaning(table, one), other, meaning(table, other)));
         }
       }
     }

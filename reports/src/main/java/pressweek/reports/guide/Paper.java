@@ -13,9 +13,7 @@ final class Paper {
   /** A page of its own. */
   static String page(String title, List<Element> content) {
     String policy =
-        "default-src 'none'; style-src "
-            + STYLE.hash()
-            + "; base-uri 'none'; form-action 'none'";
+        "default-src 'none'; style-src " + STYLE.hash() + "; base-uri 'none'; form-action 'none'";
     Element head =
         Element.of("head")
             .add(Element.of("meta").attr("charset", "UTF-8"))

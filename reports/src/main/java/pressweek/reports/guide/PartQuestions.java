@@ -46,7 +46,11 @@ final class PartQuestions implements Source {
     return Optional.of(
         turn % 2 == 0
             ? new Question(
-                Level.ONE_PART, "What does this " + name + " mean?", choice.text(), means, List.of())
+                Level.ONE_PART,
+                "What does this " + name + " mean?",
+                choice.text(),
+                means,
+                List.of())
             : new Question(
                 Level.ONE_PART,
                 "How is this " + name + " written?",

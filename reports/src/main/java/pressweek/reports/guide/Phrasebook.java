@@ -141,8 +141,7 @@ final class Phrasebook {
   private List<String> singly(Map<String, String> sets) {
     List<String> words = new ArrayList<>();
     sets.forEach(
-        (name, value) ->
-            words.add(value.isEmpty() ? "no " + attribute(name) : value(name, value)));
+        (name, value) -> words.add(value.isEmpty() ? "no " + attribute(name) : value(name, value)));
     return words;
   }
 

@@ -57,7 +57,6 @@ final class RuleSentences {
     return said;
   }
 
-
   private String sentence(GuideRule rule, String everything) {
     String subject = rule.when().isEmpty() ? everything : subject(rule.when());
     List<String> what = new ArrayList<>();
@@ -97,7 +96,8 @@ final class RuleSentences {
       if (clause.values().equals(List.of(""))) {
         parts.add(parts.isEmpty() ? "an item without " + attribute : "without " + attribute);
       } else if (clause.values().contains("*")) {
-        parts.add(parts.isEmpty() ? "an item with " + article(attribute) : "with " + article(attribute));
+        parts.add(
+            parts.isEmpty() ? "an item with " + article(attribute) : "with " + article(attribute));
       } else {
         parts.add((parts.isEmpty() ? "" : "with ") + named(clause));
       }

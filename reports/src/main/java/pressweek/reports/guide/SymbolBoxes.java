@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import pressweek.data.guide.Family;
-import pressweek.data.guide.Fill;
 import pressweek.data.guide.Field;
+import pressweek.data.guide.Fill;
 import pressweek.data.guide.Form;
 import pressweek.data.guide.Guide;
 import pressweek.data.guide.Part;
@@ -125,8 +125,7 @@ final class SymbolBoxes {
       means.put(fill.standard().repeat(width), "standard");
     }
     if (!fill.shorter().isEmpty() && frame.width() > 1) {
-      means.put(
-          fill.shorter(), "fills up to " + width + (fill.left() ? ", from the left" : ""));
+      means.put(fill.shorter(), "fills up to " + width + (fill.left() ? ", from the left" : ""));
     }
     if (means.isEmpty()) {
       return List.of();

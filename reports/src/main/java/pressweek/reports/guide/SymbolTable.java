@@ -94,12 +94,10 @@ final class SymbolTable {
         }
         cell.add(item).text(" ");
       }
-      rows.add(
-          Element.of("tr")
-              .add("td", words.value(grouping.by(), group.getKey()))
-              .add(cell));
+      rows.add(Element.of("tr").add("td", words.value(grouping.by(), group.getKey())).add(cell));
     }
-    String unit = grouping.rest().endsWith("_mm") ? ", mm" : grouping.rest().endsWith("_in") ? ", in" : "";
+    String unit =
+        grouping.rest().endsWith("_mm") ? ", mm" : grouping.rest().endsWith("_in") ? ", in" : "";
     String rest = words.attribute(grouping.rest()) + unit;
     String note = inSymbol ? "the figure is the " + rest : "behind the symbol: " + rest;
     return Element.of("div").add(rows).add(Element.of("p", "fill").text(note));

@@ -132,6 +132,7 @@ class CodeSheetTest {
     assertThat(words.value("insert_kind", "tall")).isEqualTo("tall nut");
     assertThat(words.value("second_insert_kind", "stud")).isEqualTo("second stud");
     assertThat(words.value("food", "yes")).isEqualTo("food contact");
-    assertThat(words.values("head_size_mm", List.of("25", "32"))).isEqualTo("head size 25 or 32 mm");
+    assertThat(words.values("head_size_mm", List.of("25", "32")))
+        .isEqualTo("head size 25 or 32 mm");
   }
 }
