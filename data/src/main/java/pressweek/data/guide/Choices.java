@@ -41,10 +41,24 @@ final class Choices {
         choices.add(choice(field, mark, Map.of(field.attribute(), mark), field.frame().line()));
       }
     }
-    for (SlotWriter.Written fill : SlotWriter.filled(field.frame(), false)) {
-      choices.add(new Choice(fill.text(), "", fill.says(), field.frame().line()));
-    }
+    fills(field, choices);
     return List.copyOf(choices);
+  }
+
+  /** What fill characters may stand alone. */
+  private static void fills(Field field, List<Choice> choices) {
+    Field.Frame frame = field.frame();
+    Fill fill = frame.fill();
+    if (!fill.none().isEmpty()) {
+      Map<String, String> says =
+          field.attribute().isEmpty() ? Map.of() : Map.of(field.attribute(), "");
+      String text = Fill.whole(fill.none(), frame.width());
+      choices.add(new Choice(text, "", says, frame.line()));
+    }
+    if (!fill.standard().isEmpty()) {
+      String text = Fill.whole(fill.standard(), frame.width());
+      choices.add(new Choice(text, "", Map.of(), frame.line()));
+    }
   }
 
   private static Choice choice(Field field, String symbol, Map<String, String> sets, int line) {

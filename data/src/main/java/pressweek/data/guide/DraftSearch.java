@@ -13,6 +13,7 @@ import pressweek.data.guide.FamilyPlan.Place;
 import pressweek.data.guide.Form.Literal;
 import pressweek.data.guide.Form.Slot;
 import pressweek.data.guide.RuleBook.Meaning;
+import pressweek.data.guide.SlotWriter.Wanted;
 import pressweek.data.guide.SlotWriter.Written;
 
 /** Writes the codes of one family that say what is known of an item. */
@@ -125,7 +126,7 @@ final class DraftSearch {
       return false;
     }
     if (index == plan.places().size()) {
-      Meaning meaning = RuleBook.of(sofar.says(), plan.rules());
+      Meaning meaning = RuleBook.of(sofar.says(), plan.rules(), openIn(sofar));
       Written code = new Written(sofar.text(), sofar.says(), Optional.empty(), 0);
       return visitor.take(code, meaning, sofar.gaps());
     }
@@ -139,7 +140,7 @@ final class DraftSearch {
     String before = sofar.text().isEmpty() ? "" : separator;
     for (Sofar next : forms(place, sofar, before)) {
       boolean rising = !place.again() || next.order() > last;
-      boolean says = !place.optional() || saysKnown(sofar, next);
+      boolean says = !place.optional() || helps(place.part(), sofar, next);
       boolean wanted = visitor.wants(next.gaps().size(), next.unasked());
       if (rising && says && wanted && place(index + 1, next, next.order())) {
         return true;
@@ -148,14 +149,28 @@ final class DraftSearch {
     return false;
   }
 
-  /** True when a part that might be left out says something that is known. */
-  private boolean saysKnown(Sofar before, Sofar after) {
+  /** True when a part that might be left out says something known, or leads to it by a rule. */
+  private boolean helps(Part part, Sofar before, Sofar after) {
     for (String name : after.says().keySet()) {
       if (known.containsKey(name) && !before.says().containsKey(name)) {
         return true;
       }
     }
+    for (String name : plan.leadsTo(part)) {
+      if (!known.getOrDefault(name, "").isEmpty() && !before.says().containsKey(name)) {
+        return true;
+      }
+    }
     return false;
+  }
+
+  private Set<String> openIn(Sofar sofar) {
+    if (sofar.gaps().isEmpty()) {
+      return Set.of();
+    }
+    Set<String> open = open(sofar.gaps());
+    open.removeAll(known.keySet());
+    return open;
   }
 
   /** The place behind a part and all its repeats. */
@@ -188,7 +203,7 @@ final class DraftSearch {
       Written text = new Written(literal.text(), Map.of(), Optional.empty(), sofar.order());
       pieces(form, piece + 1, sofar.with(text, known.keySet()), written);
     } else if (form.pieces().get(piece) instanceof Slot slot) {
-      for (Written next : slots.written(slot.field(), known, sofar.says())) {
+      for (Written next : slots.written(slot.field(), new Wanted(known, sofar.says(), plan))) {
         pieces(form, piece + 1, sofar.with(next, known.keySet()), written);
       }
     }

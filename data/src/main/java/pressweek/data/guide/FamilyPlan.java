@@ -19,7 +19,8 @@ final class FamilyPlan {
   private final List<GuideRule> rules;
   private final List<Place> places = new ArrayList<>();
   private final List<Set<String>> sayable = new ArrayList<>();
-  private final Set<String> derivable = new HashSet<>();
+  private final Map<String, Set<String>> derivable = new HashMap<>();
+  private final Map<Part, Set<String>> leadsTo = new IdentityHashMap<>();
   private final Map<Field, TableIndex> indexes;
   private final Map<String, Set<String>> values = new HashMap<>();
   private final Set<String> open = new HashSet<>();
@@ -44,13 +45,15 @@ final class FamilyPlan {
     }
     for (GuideRule rule : rules) {
       if (rule.sets()) {
-        rule.what().forEach(clause -> derivable.add(clause.attribute()));
+        rule.what().forEach(this::derivable);
       }
     }
     Set<String> later = new HashSet<>();
     sayable.add(Set.of());
     for (int i = places.size() - 1; i >= 0; i--) {
-      later.addAll(attributes(places.get(i).part()));
+      Set<String> own = attributes(places.get(i).part());
+      leadsTo.put(places.get(i).part(), following(own));
+      later.addAll(own);
       sayable.add(0, Set.copyOf(later));
     }
   }
@@ -104,16 +107,50 @@ final class FamilyPlan {
     return places;
   }
 
+  /** The attributes that rules may set after others were said. */
+  private Set<String> following(Set<String> said) {
+    Set<String> reached = new HashSet<>(said);
+    boolean more = true;
+    while (more) {
+      more = false;
+      for (GuideRule rule : rules) {
+        if (rule.sets() && rule.asksFor(reached)) {
+          for (GuideRule.Clause clause : rule.what()) {
+            more |= reached.add(clause.attribute());
+          }
+        }
+      }
+    }
+    reached.removeAll(said);
+    return reached;
+  }
+
+  private void derivable(GuideRule.Clause clause) {
+    derivable
+        .computeIfAbsent(clause.attribute(), name -> new HashSet<>())
+        .add(Values.key(clause.attribute(), clause.values().get(0)));
+  }
+
+  /** The attributes that rules may set after a part was written. */
+  Set<String> leadsTo(Part part) {
+    return leadsTo.getOrDefault(part, Set.of());
+  }
+
+  /** True when a rule sets an attribute to that value. */
+  boolean derives(String attribute, String value) {
+    return derivable.getOrDefault(attribute, Set.of()).contains(Values.key(attribute, value));
+  }
+
   /** True when a code of the family, or a rule, may give an attribute that value. */
   boolean canSay(String attribute, String value) {
     return value.isEmpty()
-        || derivable.contains(attribute)
+        || derives(attribute, value)
         || open.contains(attribute)
         || values.getOrDefault(attribute, Set.of()).contains(Values.key(attribute, value));
   }
 
   /** True when an attribute can be said by the part at a place or a later one, or by a rule. */
   boolean canSay(String attribute, int fromPlace) {
-    return sayable.get(fromPlace).contains(attribute) || derivable.contains(attribute);
+    return sayable.get(fromPlace).contains(attribute) || derivable.containsKey(attribute);
   }
 }

@@ -65,9 +65,15 @@ final class RuleBook {
     return book.close(rules);
   }
 
-  /** What follows from values alone, without a code. */
-  static Meaning of(Map<String, String> values, List<GuideRule> rules) {
-    return of(List.of(values), rules);
+  /**
+   * What follows from values alone, without a code.
+   *
+   * @param open attributes that may still get any value: no rule that asks for them applies yet
+   */
+  static Meaning of(Map<String, String> values, List<GuideRule> rules, Set<String> open) {
+    return open.isEmpty()
+        ? of(List.of(values), rules)
+        : of(List.of(values), rules.stream().filter(rule -> !rule.asksFor(open)).toList());
   }
 
   /** What follows from values that several symbols say, which may contradict each other. */

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import pressweek.data.files.OrderRow;
 import pressweek.data.problem.Attribute;
 import pressweek.data.problem.Origin;
@@ -20,7 +21,7 @@ final class ItemNames {
   private static final int SHOWN = 60;
 
   private final CustomerParts customerParts;
-  private final Optional<WordReader> words;
+  private final Function<OrderRow, Attempt<OrderRow>> words;
   private final Map<String, Reading> readings = new HashMap<>();
 
   /**
@@ -31,7 +32,17 @@ final class ItemNames {
    */
   ItemNames(CustomerParts customerParts, Optional<WordReader> words) {
     this.customerParts = customerParts;
-    this.words = words;
+    this.words = words.map(this::reading).orElse(order -> unread());
+  }
+
+  private Function<OrderRow, Attempt<OrderRow>> reading(WordReader reader) {
+    return order -> read(reader, order);
+  }
+
+  private static Attempt<OrderRow> unread() {
+    return new Stopped<>(
+        "the item is said in words, and there is no guide.json to read them by",
+        "give the item code, or write a guide");
   }
 
   /** The line with an item code: its own, that of its words, or of the customer's part number. */
@@ -42,13 +53,7 @@ final class ItemNames {
     if (order.words().isEmpty()) {
       return customerParts.find(order).then(row -> new Done<>(order.withItem(row.item())));
     }
-    return words
-        .map(reader -> read(reader, order))
-        .orElseGet(
-            () ->
-                new Stopped<>(
-                    "the item is said in words, and there is no guide.json to read them by",
-                    "give the item code, or write a guide"));
+    return words.apply(order);
   }
 
   private Attempt<OrderRow> read(WordReader reader, OrderRow order) {
