@@ -19,6 +19,9 @@ import picocli.CommandLine.Spec;
       EncodeCommand.class,
       ReadCommand.class,
       SpecialCommand.class,
+      ProofCommand.class,
+      SheetCommand.class,
+      PractiseCommand.class,
       AuditCommand.class,
       HeadingsCommand.class
     },

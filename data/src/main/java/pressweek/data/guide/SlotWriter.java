@@ -179,7 +179,7 @@ final class SlotWriter {
   }
 
   /** A number as it stands in a code; empty when the field cannot say it. */
-  private static Optional<String> digits(Field.Number field, String value) {
+  static Optional<String> digits(Field.Number field, String value) {
     if (!value.matches("\\d{1,9}(\\.\\d{1,9})?")) {
       return Optional.empty();
     }
@@ -209,7 +209,7 @@ final class SlotWriter {
   }
 
   /** A symbol filled up to the width of its field. */
-  private static String fit(String symbol, Field.Frame frame) {
+  static String fit(String symbol, Field.Frame frame) {
     String fill = frame.fill().shorter().repeat(Math.max(0, frame.width() - symbol.length()));
     return frame.fill().left() ? fill + symbol : symbol + fill;
   }

@@ -4,7 +4,7 @@ import java.util.Map;
 import pressweek.data.thread.Threads;
 
 /** When two values of an attribute are the same. */
-final class Values {
+public final class Values {
   private Values() {}
 
   /** A value in the spelling in which values are compared: threads and numbers have several. */
@@ -29,7 +29,8 @@ final class Values {
     return points == 1;
   }
 
-  static boolean same(String attribute, String a, String b) {
+  /** True when two values of an attribute are the same. */
+  public static boolean same(String attribute, String a, String b) {
     return a.equals(b) || key(attribute, a).equals(key(attribute, b));
   }
 
