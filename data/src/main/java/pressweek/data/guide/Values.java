@@ -36,6 +36,9 @@ public final class Values {
 
   /** True when nothing in {@code more} says otherwise than {@code known}. */
   static boolean agree(Map<String, String> known, Map<String, String> more) {
+    if (known.isEmpty()) {
+      return true;
+    }
     for (Map.Entry<String, String> said : more.entrySet()) {
       String value = known.get(said.getKey());
       if (value != null && !same(said.getKey(), value, said.getValue())) {
