@@ -114,8 +114,11 @@ final class CycleFinder {
     return estimates.computeIfAbsent(hand, h -> estimate(mold, moldS, h));
   }
 
-  /** Stations for unloading and loading of their own need a person each. */
-  private int lowerHalves(Mold mold, PressRow press) {
+  /**
+   * The lower halves that work side by side: stations for unloading and loading of their own need a
+   * person each.
+   */
+  int lowerHalves(Mold mold, PressRow press) {
     int halves = press.build().lowerHalves();
     return operators(mold) >= PERSON_A_STATION ? halves : Math.min(2, halves);
   }
