@@ -50,7 +50,9 @@ final class ExplainCommand implements Callable<Integer> {
       arity = "1..*",
       paramLabel = "NAME=VALUE",
       description =
-          "mold, press and item; also quantity (default " + USUAL + "), and resin and colour where the code does not say them.")
+          "mold, press and item; also quantity (default "
+              + USUAL
+              + "), and resin and colour where the code does not say them.")
   private List<String> texts;
 
   @Override

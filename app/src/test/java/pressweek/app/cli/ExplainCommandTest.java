@@ -109,7 +109,8 @@ class ExplainCommandTest {
   @Test
   void hopperIsComparedWithTheDryer() {
     Ran ran =
-        explain(WEEK, "mold=M-LV90-2", "press=V4", "item=LV90/M10-B/PA66-GF30-BLK/A2", "quantity=9999");
+        explain(
+            WEEK, "mold=M-LV90-2", "press=V4", "item=LV90/M10-B/PA66-GF30-BLK/A2", "quantity=9999");
     assertThat(section(ran, "Drying"))
         .contains(
             "    = 4 h at 80 C + 1 h = 5 h (estimate)",
@@ -197,7 +198,8 @@ class ExplainCommandTest {
         .contains("press \"V66\" is not in presses.csv; nearest: V6")
         .contains("code \"LV90/M10-Q/PP-SGR/A2\": unknown nut \"Q\" at position 10");
     assertThat(explain(THREE, "mold=A9", "press=2", "item=lid knobb 38").err())
-        .contains("item \"lid knobb 38\" is not in molds.csv makes, orders.csv or bom.csv; nearest:");
+        .contains(
+            "item \"lid knobb 38\" is not in molds.csv makes, orders.csv or bom.csv; nearest:");
     assertThat(lever("resin=PX", "colour=RD").err())
         .contains("resin \"PX\" is not in resins.csv; nearest: ")
         .contains("colour \"RD\" is not in colours.csv");
@@ -207,7 +209,8 @@ class ExplainCommandTest {
   void anotherMoldThanTheRecordsLeadToIsDoubted() {
     Ran ran = explain(WEEK, "mold=M-KB25-1", "press=V1", "item=LV90/M10-B/PP-SGR/A2");
     assertThat(ran.exitCode()).isZero();
-    assertThat(ran.out()).contains("  by molds.csv this item is made in M-LV90-1, M-LV90-2, not in");
+    assertThat(ran.out())
+        .contains("  by molds.csv this item is made in M-LV90-1, M-LV90-2, not in");
   }
 
   @ParameterizedTest

@@ -227,7 +227,9 @@ public final class Changeover {
     return ceilDiv((long) thousandths * barrelG, 1000);
   }
 
-  /** The barrel of a press, whole grams: its rated shot, or the plant's figure where it has none. */
+  /**
+   * The barrel of a press, whole grams: its rated shot, or the plant's figure where it has none.
+   */
   public static int barrelG(OptionalDouble shotPsG, int defaultG) {
     return shotPsG.isPresent() ? (int) Math.ceil(shotPsG.getAsDouble()) : defaultG;
   }

@@ -31,9 +31,7 @@ public final class Shot {
         .findFirst();
   }
 
-  /**
-   * The rated shot of a barrel in another resin, grams. Empty when a figure is not above 0.
-   */
+  /** The rated shot of a barrel in another resin, grams. Empty when a figure is not above 0. */
   public static OptionalDouble ratedG(
       double ratedPsG, double resinDensityGCm3, double psDensityGCm3) {
     return ratedPsG > 0 && resinDensityGCm3 > 0 && psDensityGCm3 > 0

@@ -109,8 +109,7 @@ final class CycleFinder {
     for (InsertNeed need : inserts) {
       loadS += need.pieces() * need.loadS().orElse(figures.loading().loadSPerInsert());
     }
-    Hand hand =
-        new Hand(mold.id(), loadS * mold.cavities().live(), lowerHalves(mold, press));
+    Hand hand = new Hand(mold.id(), loadS * mold.cavities().live(), lowerHalves(mold, press));
     return estimates.computeIfAbsent(hand, h -> estimate(mold, moldS, h));
   }
 

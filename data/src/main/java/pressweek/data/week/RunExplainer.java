@@ -85,7 +85,8 @@ public final class RunExplainer {
     Attempt<ReadItem> item =
         shop.items().read(BareOrder.of(asked.item(), asked.resin(), asked.colour()));
     if (item instanceof Stopped<ReadItem> stopped) {
-      String about = stopped.reason().startsWith("code \"") ? "" : "item \"" + asked.item() + "\": ";
+      String about =
+          stopped.reason().startsWith("code \"") ? "" : "item \"" + asked.item() + "\": ";
       messages.add(about + stopped.reason());
     } else {
       nameless(asked.item()).ifPresent(messages::add);
@@ -118,8 +119,7 @@ public final class RunExplainer {
     List<String> messages = new ArrayList<>();
     boolean resins = folder.has(InputFile.RESINS);
     if (resins && !asked.resin().isEmpty() && shop.resin(asked.resin()).isEmpty()) {
-      messages.add(
-          Notes.unknown("resin", asked.resin(), "resins.csv", shop.resins().keySet()));
+      messages.add(Notes.unknown("resin", asked.resin(), "resins.csv", shop.resins().keySet()));
     }
     Set<String> colours = new LinkedHashSet<>();
     folder.materials().colours().forEach(row -> colours.add(row.colour()));
@@ -202,8 +202,7 @@ public final class RunExplainer {
 
   private Optional<DryerRow> dryer(PressRow press) {
     return folder.floor().dryers().stream()
-        .filter(
-            row -> row.dryer().equals(press.dryer()) || row.feeds().contains(press.press()))
+        .filter(row -> row.dryer().equals(press.dryer()) || row.feeds().contains(press.press()))
         .findFirst();
   }
 

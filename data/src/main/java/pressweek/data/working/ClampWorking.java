@@ -15,8 +15,7 @@ final class ClampWorking {
     List<Line> lines = new ArrayList<>();
     Mold.Cavities cavities = facts.mold().cavities();
     if (cavities.partAreaCm2().isEmpty()) {
-      lines.add(
-          new Missing(facts).mold(false, "part_area_cm2").line("clamp force needed"));
+      lines.add(new Missing(facts).mold(false, "part_area_cm2").line("clamp force needed"));
     } else {
       force(facts, cavities.partAreaCm2().getAsDouble(), lines);
     }
@@ -55,14 +54,16 @@ final class ClampWorking {
     }
     press(facts, neededKn, lines);
     lines.add(
-        new Line.Caution("the machine manual and the resin sheet rule; lock out before reaching in"));
+        new Line.Caution(
+            "the machine manual and the resin sheet rule; lock out before reaching in"));
   }
 
   private static void press(RunFacts facts, double neededKn, List<Line> lines) {
     OptionalDouble has = facts.press().size().clampKn();
     if (has.isEmpty()) {
       lines.add(
-          new Missing(facts).press(false, "clamp_kn")
+          new Missing(facts)
+              .press(false, "clamp_kn")
               .line("whether the press holds the mold shut"));
       return;
     }

@@ -29,10 +29,7 @@ final class CoolingWorking {
   private static double curing(RunFacts facts, List<Line> lines) {
     OptionalDouble wall = facts.mold().cavities().wallMm();
     OptionalDouble perMm = facts.resin(ResinRow::curePerMmS);
-    Missing missing =
-        new Missing(facts)
-            .mold(wall, "wall_mm")
-            .resin(perMm, "cure_s_per_mm");
+    Missing missing = new Missing(facts).mold(wall, "wall_mm").resin(perMm, "cure_s_per_mm");
     OptionalDouble cureS = Cycle.cureS(wall.orElse(0), perMm.orElse(0));
     if (cureS.isEmpty()) {
       lines.add(missing.line("curing"));
@@ -42,8 +39,7 @@ final class CoolingWorking {
               "curing",
               "thickest wall x seconds a millimetre",
               "%s mm x %s s/mm"
-                  .formatted(
-                      Figure.exact(wall.getAsDouble()), Figure.exact(perMm.getAsDouble())),
+                  .formatted(Figure.exact(wall.getAsDouble()), Figure.exact(perMm.getAsDouble())),
               Figure.of(cureS.getAsDouble()) + " s",
               Basis.ESTIMATE));
     }
@@ -134,8 +130,7 @@ final class CoolingWorking {
   private static void moldCycle(RunFacts facts, double longestS, List<Line> lines) {
     OptionalDouble cycleS = facts.mold().cycleS();
     if (cycleS.isEmpty()) {
-      lines.add(
-          new Missing(facts).mold(false, "cycle_s").line("the mold's own cycle"));
+      lines.add(new Missing(facts).mold(false, "cycle_s").line("the mold's own cycle"));
       return;
     }
     lines.add(

@@ -47,8 +47,7 @@ final class CycleWorking {
                 i ->
                     "%d x %s s"
                         .formatted(
-                            i.pieces(),
-                            Figure.exact(i.loadS().orElse(loading.loadSPerInsert()))))
+                            i.pieces(), Figure.exact(i.loadS().orElse(loading.loadSPerInsert()))))
             .toList();
     boolean all = facts.inserts().stream().allMatch(i -> i.loadS().isPresent());
     lines.add(
@@ -74,52 +73,54 @@ final class CycleWorking {
               .line("estimate of the whole cycle"));
       return;
     }
-    String result = Figure.of(facts.pace().estimated().get().cycleS()) + " s";
-    String mold = Figure.exact(facts.mold().cycleS().orElse(0));
-    if (!facts.mold().handLoad()) {
-      lines.add(
-          new Line.Sum(
-              "whole cycle",
-              "the mold's own; a machine's loading is counted in it",
-              mold + " s",
-              result,
-              Basis.ESTIMATE));
-      return;
-    }
-    Hands hands = hands(facts);
-    String unload = Figure.exact(hands.unloadS());
-    String load = Figure.of(hands.loadS());
-    String index = Figure.exact(facts.plant().run().loading().indexS());
     lines.add(
-        switch (facts.pace().lowerHalves()) {
-          case 0, 1 ->
-              new Line.Sum(
-                  "whole cycle, one lower half",
-                  "mold + unload + load",
-                  mold + " s + " + unload + " s + " + load + " s",
-                  result,
-                  Basis.ESTIMATE);
-          case 2 ->
-              new Line.Sum(
-                  "whole cycle, two lower halves",
-                  "max(mold, unload + load) + index",
-                  "max(%s s, %s s + %s s) + %s s".formatted(mold, unload, load, index),
-                  result,
-                  Basis.ESTIMATE);
-          default ->
-              new Line.Sum(
-                  "whole cycle, a station each",
-                  "max(mold, unload, load) + index",
-                  "max(%s s, %s s, %s s) + %s s".formatted(mold, unload, load, index),
-                  result,
-                  Basis.ESTIMATE);
-        });
-    if (facts.pace().lowerHalves() > 1 && hands.bothS() > facts.mold().cycleS().orElse(0)) {
+        facts.mold().handLoad()
+            ? byHand(facts)
+            : estimated(
+                facts,
+                "whole cycle",
+                "the mold's own; a machine's loading is counted in it",
+                Figure.exact(facts.mold().cycleS().orElse(0)) + " s"));
+    boolean beside = facts.mold().handLoad() && facts.pace().lowerHalves() > 1;
+    if (beside && hands(facts).bothS() > facts.mold().cycleS().orElse(0)) {
       lines.add(
           new Line.Note(
               "the hands are slower than the mold: the operator sets the pace, and it differs from"
                   + " person to person"));
     }
+  }
+
+  private static Line byHand(RunFacts facts) {
+    Hands hands = hands(facts);
+    String mold = Figure.exact(facts.mold().cycleS().orElse(0)) + " s";
+    String unload = Figure.exact(hands.unloadS()) + " s";
+    String load = Figure.of(hands.loadS()) + " s";
+    String index = Figure.exact(facts.plant().run().loading().indexS()) + " s";
+    return switch (facts.pace().lowerHalves()) {
+      case 0, 1 ->
+          estimated(
+              facts,
+              "whole cycle, one lower half",
+              "mold + unload + load",
+              mold + " + " + unload + " + " + load);
+      case 2 ->
+          estimated(
+              facts,
+              "whole cycle, two lower halves",
+              "max(mold, unload + load) + index",
+              "max(%s, %s + %s) + %s".formatted(mold, unload, load, index));
+      default ->
+          estimated(
+              facts,
+              "whole cycle, a station each",
+              "max(mold, unload, load) + index",
+              "max(%s, %s, %s) + %s".formatted(mold, unload, load, index));
+    };
+  }
+
+  private static Line estimated(RunFacts facts, String what, String formula, String numbers) {
+    double cycleS = facts.pace().estimated().map(RunFacts.Timed::cycleS).orElse(0.0);
+    return new Line.Sum(what, formula, numbers, Figure.of(cycleS) + " s", Basis.ESTIMATE);
   }
 
   private static void recorded(RunFacts facts, List<Line> lines) {

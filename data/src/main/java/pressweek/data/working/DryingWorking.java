@@ -18,7 +18,8 @@ final class DryingWorking {
     OptionalDouble dryH = facts.resin(ResinRow::dryH);
     if (dryH.isEmpty()) {
       lines.add(
-          new Missing(facts).resin(false, "dry_h, dry_c")
+          new Missing(facts)
+              .resin(false, "dry_h, dry_c")
               .line("drying (not checked; empty where the resin needs none)"));
     } else if (dryH.getAsDouble() == 0) {
       lines.add(new Line.Note("resins.csv dry_h is 0: the resin needs no drying"));
@@ -58,10 +59,7 @@ final class DryingWorking {
 
   private static void hopper(RunFacts facts, double dryH, List<Line> lines) {
     Optional<RunFacts.Timed> timed = facts.pace().counts();
-    Missing missing =
-        new Missing(facts)
-            .mold(facts.shotG(), "part_g")
-            .cycle();
+    Missing missing = new Missing(facts).mold(facts.shotG(), "part_g").cycle();
     if (missing.any()) {
       lines.add(missing.line("hopper"));
       return;
@@ -85,12 +83,13 @@ final class DryingWorking {
             Figure.of(kg) + " kg",
             Basis.ESTIMATE));
     double runKg =
-        Plastic.shotsKg(
-            QuantityWorking.shots(facts), QuantityWorking.startupShots(facts), shotG);
+        Plastic.shotsKg(QuantityWorking.shots(facts), QuantityWorking.startupShots(facts), shotG);
     if (runKg < kg) {
       lines.add(
           new Line.Note(
-              "the whole run takes only " + Figure.of(runKg) + " kg, which is all there is to dry"));
+              "the whole run takes only "
+                  + Figure.of(runKg)
+                  + " kg, which is all there is to dry"));
     }
     litres(facts, Math.min(kg, runKg), lines);
   }
@@ -98,9 +97,7 @@ final class DryingWorking {
   private static void litres(RunFacts facts, double kg, List<Line> lines) {
     OptionalDouble bulk = facts.resin(ResinRow::bulkKgL);
     if (bulk.isEmpty()) {
-      lines.add(
-          new Missing(facts).resin(false, "bulk_density_kg_l")
-              .line("hopper volume"));
+      lines.add(new Missing(facts).resin(false, "bulk_density_kg_l").line("hopper volume"));
       return;
     }
     double litres = Drying.litres(kg, bulk.getAsDouble()).orElse(0);

@@ -25,8 +25,7 @@ final class FitWorking {
     return new Section("Fit", lines);
   }
 
-  private static void tieBars(
-      RunFacts facts, Mold.Body body, Press.Size size, List<Line> lines) {
+  private static void tieBars(RunFacts facts, Mold.Body body, Press.Size size, List<Line> lines) {
     MoldFit.Sides mold = new MoldFit.Sides(body.lengthMm(), body.widthMm());
     MoldFit.Sides bars = new MoldFit.Sides(size.tieBarXMm(), size.tieBarYMm());
     Missing missing =
@@ -79,8 +78,7 @@ final class FitWorking {
       return;
     }
     double headsMm = body.openingMm().getAsDouble();
-    double standMm =
-        facts.inserts().stream().mapToDouble(RunFacts.Loaded::standMm).max().orElse(0);
+    double standMm = facts.inserts().stream().mapToDouble(RunFacts.Loaded::standMm).max().orElse(0);
     double handMm = facts.plant().fit().openingClearanceMm();
     double neededMm = MoldFit.openingMm(headsMm, standMm, handMm);
     double hasMm = size.openingMm().getAsDouble();

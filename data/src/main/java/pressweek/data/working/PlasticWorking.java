@@ -16,9 +16,7 @@ final class PlasticWorking {
   static Section of(RunFacts facts) {
     List<Line> lines = new ArrayList<>();
     if (facts.shotG().isEmpty()) {
-      lines.add(
-          new Missing(facts).mold(false, "part_g")
-              .line("resin, regrind and masterbatch"));
+      lines.add(new Missing(facts).mold(false, "part_g").line("resin, regrind and masterbatch"));
       return new Section("Resin and masterbatch", lines);
     }
     double shotG = facts.shotG().getAsDouble();
@@ -48,8 +46,7 @@ final class PlasticWorking {
     OptionalDouble limit = facts.resin(ResinRow::regrindMaxPct);
     if (limit.isEmpty()) {
       lines.add(
-          new Missing(facts).resin(false, "regrind_max_pct")
-              .line("regrind (none is counted on)"));
+          new Missing(facts).resin(false, "regrind_max_pct").line("regrind (none is counted on)"));
       return new Regrind(0, 0);
     }
     Regrind.Restriction restriction = facts.plastic().regrind();
@@ -137,7 +134,8 @@ final class PlasticWorking {
             Figure.of(plastic.masterbatchKg()) + " kg",
             Basis.ESTIMATE));
     lines.add(
-        new Line.Note("the let-down is a fraction of the total mass; regrind has its colour already"));
+        new Line.Note(
+            "the let-down is a fraction of the total mass; regrind has its colour already"));
   }
 
   private static String colourColumn(RunFacts facts) {

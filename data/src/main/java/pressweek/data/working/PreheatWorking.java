@@ -16,8 +16,7 @@ final class PreheatWorking {
     List<Line> lines = new ArrayList<>();
     boolean needed = facts.plastic().resin().filter(ResinRow::preheatInserts).isPresent();
     if (facts.plastic().resin().isEmpty()) {
-      lines.add(
-          new Missing(facts).resin(false, "preheat_inserts").line("insert preheat"));
+      lines.add(new Missing(facts).resin(false, "preheat_inserts").line("insert preheat"));
     } else if (!needed) {
       lines.add(new Line.Note("resins.csv preheat_inserts is not yes: inserts are loaded cold"));
     } else {

@@ -27,8 +27,7 @@ final class PurgeWorking {
     lines.add(line("from another resin", table.resin().purgeThousandths(), barrelG));
     lines.add(
         new Line.Note("barrels by plant.json change; a row in changes_recorded.csv beats them"));
-    List<String> never =
-        facts.plastic().resin().map(row -> row.neverNextTo()).orElse(List.of());
+    List<String> never = facts.plastic().resin().map(row -> row.neverNextTo()).orElse(List.of());
     if (!never.isEmpty()) {
       lines.add(
           new Line.Caution(

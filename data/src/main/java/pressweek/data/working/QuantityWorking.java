@@ -71,8 +71,7 @@ final class QuantityWorking {
 
   private static Line hours(RunFacts facts, RunFacts.Timed timed) {
     double efficiency = facts.plant().efficiencyPct();
-    long minutes =
-        Amounts.minutes(shots(facts), Amounts.cycleMillis(timed.cycleS()), efficiency);
+    long minutes = Amounts.minutes(shots(facts), Amounts.cycleMillis(timed.cycleS()), efficiency);
     return new Line.Sum(
         "working time of the run",
         "shots x whole cycle / efficiency",

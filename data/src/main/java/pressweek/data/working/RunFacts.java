@@ -79,11 +79,7 @@ public record RunFacts(
    * @param row its record
    */
   public record Loaded(
-      String insert,
-      int pieces,
-      OptionalDouble loadS,
-      double standMm,
-      Optional<InsertRow> row) {}
+      String insert, int pieces, OptionalDouble loadS, double standMm, Optional<InsertRow> row) {}
 
   /**
    * How the mold goes with the press.
@@ -125,8 +121,7 @@ public record RunFacts(
    * @param startupShots shots thrown away after a change
    * @param operatorThousandths thousandths of an operator that the plan reserves
    */
-  public record Timed(
-      double cycleS, double scrapPct, int startupShots, int operatorThousandths) {}
+  public record Timed(double cycleS, double scrapPct, int startupShots, int operatorThousandths) {}
 
   /** Live cavities of the mold. */
   int live() {

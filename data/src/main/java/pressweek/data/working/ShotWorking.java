@@ -36,18 +36,14 @@ final class ShotWorking {
   private static void share(RunFacts facts, double shotG, List<Line> lines) {
     OptionalDouble rated = facts.press().size().shotPsG();
     OptionalDouble density = facts.resin(ResinRow::densityGCm3);
-    Missing missing =
-        new Missing(facts)
-            .press(rated, "shot_ps_g")
-            .resin(density, "density");
+    Missing missing = new Missing(facts).press(rated, "shot_ps_g").resin(density, "density");
     if (missing.any()) {
       lines.add(missing.line("share of the barrel"));
       return;
     }
     PlantRow.Fit figures = facts.plant().fit();
     double pct =
-        Shot.barrelPct(
-                shotG, rated.getAsDouble(), density.getAsDouble(), figures.psDensityGCm3())
+        Shot.barrelPct(shotG, rated.getAsDouble(), density.getAsDouble(), figures.psDensityGCm3())
             .orElse(0);
     lines.add(
         new Line.Sum(

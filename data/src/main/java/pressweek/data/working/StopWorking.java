@@ -41,8 +41,7 @@ final class StopWorking {
     return new Section("Barrel residence and stops", lines);
   }
 
-  private static void residence(
-      RunFacts facts, double ratedPsG, double density, List<Line> lines) {
+  private static void residence(RunFacts facts, double ratedPsG, double density, List<Line> lines) {
     double ps = facts.plant().fit().psDensityGCm3();
     double factor = facts.plant().fit().barrelInventory();
     double inventoryG = factor * Shot.ratedG(ratedPsG, density, ps).orElse(0);
@@ -79,7 +78,8 @@ final class StopWorking {
     OptionalDouble limit = facts.resin(ResinRow::residenceMaxMin);
     if (limit.isEmpty()) {
       lines.add(
-          new Missing(facts).resin(false, "residence_max_min")
+          new Missing(facts)
+              .resin(false, "residence_max_min")
               .line("longest stop without a purge"));
       return;
     }

@@ -48,7 +48,8 @@ class AmountsTest {
   void shotsThatMakeNothingGoodAreRefused() {
     assertThatThrownBy(() -> Amounts.shots(1, 0, 0)).isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> Amounts.shots(1, 100, 2))
-        .hasMessage("live cavities must be at least 1 and scrap below 100 % but were 2 and 100.0 %");
+        .hasMessage(
+            "live cavities must be at least 1 and scrap below 100 % but were 2 and 100.0 %");
   }
 
   @Test

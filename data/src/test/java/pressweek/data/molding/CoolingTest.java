@@ -84,7 +84,12 @@ class CoolingTest {
 
   @ParameterizedTest
   @CsvSource({
-    "230, 90, 90", "230, 90, 80", "90, 40, 90", "80, 40, 90", "40, 230, 90", "NaN, 40, 90"
+    "230, 90, 90",
+    "230, 90, 80",
+    "90, 40, 90",
+    "80, 40, 90",
+    "40, 230, 90",
+    "NaN, 40, 90"
   })
   void temperaturesOutOfOrderHaveNoAnswer(double melt, double mold, double eject) {
     Section wall = new Section(Shape.PLATE, 3);

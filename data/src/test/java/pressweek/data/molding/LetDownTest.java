@@ -34,7 +34,14 @@ class LetDownTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"25:1, 3.846", "1 : 25, 3.846", "100:4, 3.846", "1:1, 50", "' 100 ', 100", "0.5, 0.5"})
+  @CsvSource({
+    "25:1, 3.846",
+    "1 : 25, 3.846",
+    "100:4, 3.846",
+    "1:1, 50",
+    "' 100 ', 100",
+    "0.5, 0.5"
+  })
   void shareOfTheTotal(String text, double pct) {
     assertThat(read(text).pct()).isCloseTo(pct, within(0.001));
   }

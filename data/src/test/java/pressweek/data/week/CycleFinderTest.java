@@ -54,8 +54,7 @@ class CycleFinderTest {
   /** Stations of their own for 5 s of unloading and 20 s of loading, if there are two people. */
   @Test
   void threeLowerHalvesNeedAPersonAStation() {
-    plant.file(
-        "presses.csv", "press,orientation,clamp_kn,lower_halves", "P2,vertical,600,3");
+    plant.file("presses.csv", "press,orientation,clamp_kn,lower_halves", "P2,vertical,600,3");
     plant.file(
         "molds.csv", "mold,makes,live_cavities,cycle_s,runs_on,hand_load", "M1,M1,4,22,,yes");
     assertThat(option("P2").pace().cycleMillis()).isEqualTo(27_000);
