@@ -20,10 +20,11 @@ import pressweek.data.guide.Objection;
 /** Writes the code of what is known of an item, or a code in the guide's own spelling. */
 @Command(
     name = "encode",
-    description = {
-      "Write the code of an item from its attributes, for example",
-      "  pressweek encode FOLDER head=LV90 thread=M10 insert_kind=blind",
-      "or codes in the guide's own spelling."
+    description =
+        "Write the code of what is known of an item, or codes in the guide's own spelling.",
+    footer = {
+      "For example:",
+      "  pressweek encode FOLDER head=LV90 thread=M10 insert_kind=blind resin=PP"
     },
     mixinStandardHelpOptions = true,
     exitCodeListHeading = "Exit codes:%n",

@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
       DecodeCommand.class,
       EncodeCommand.class,
       ExplainCommand.class,
+      ReadCommand.class,
       SpecialCommand.class,
       AuditCommand.class,
       HeadingsCommand.class

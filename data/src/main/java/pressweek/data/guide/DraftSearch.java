@@ -13,6 +13,7 @@ import pressweek.data.guide.FamilyPlan.Place;
 import pressweek.data.guide.Form.Literal;
 import pressweek.data.guide.Form.Slot;
 import pressweek.data.guide.RuleBook.Meaning;
+import pressweek.data.guide.SlotWriter.Wanted;
 import pressweek.data.guide.SlotWriter.Written;
 
 /** Writes the codes of one family that say what is known of an item. */
@@ -21,6 +22,9 @@ final class DraftSearch {
    * Steps after which a search ends with what it has; a family of a usual guide needs some dozen.
    */
   private static final int MOST_STEPS = 3_000;
+
+  private static final Comparator<Sofar> BEST_FIRST =
+      Comparator.comparingInt((Sofar one) -> one.gaps().size()).thenComparingInt(Sofar::unasked);
 
   private final FamilyPlan plan;
   private final String separator;
@@ -33,6 +37,14 @@ final class DraftSearch {
   interface Visitor {
     /** Takes a code that says all that it can; true when no more are wanted. */
     boolean take(Written code, Meaning meaning, List<Gap> gaps);
+
+    /**
+     * True when a code with as many gaps and unasked statements, or more, is still wanted; what is
+     * not is not written to its end.
+     */
+    default boolean wants(int gaps, int unasked) {
+      return true;
+    }
   }
 
   /**
@@ -42,20 +54,27 @@ final class DraftSearch {
    * @param says values by attribute
    * @param gaps open fields
    * @param order place of the last symbol in its table
+   * @param unasked statements beyond what is known
    */
-  private record Sofar(String text, Map<String, String> says, List<Gap> gaps, int order) {
-    Sofar with(String more, Written written) {
+  private record Sofar(
+      String text, Map<String, String> says, List<Gap> gaps, int order, int unasked) {
+    Sofar with(Written written, Set<String> asked) {
       Map<String, String> all = says;
+      int beyond = unasked;
       if (!written.says().isEmpty()) {
         all = new LinkedHashMap<>(says);
-        all.putAll(written.says());
+        for (Map.Entry<String, String> said : written.says().entrySet()) {
+          boolean more = !asked.contains(said.getKey()) && !said.getValue().isEmpty();
+          String old = all.put(said.getKey(), said.getValue());
+          beyond += more && old == null ? 1 : 0;
+        }
       }
       List<Gap> open = gaps;
       if (written.gap().isPresent()) {
         open = new ArrayList<>(gaps);
         open.add(written.gap().get());
       }
-      return new Sofar(text + more + written.text(), all, open, written.order());
+      return new Sofar(text + written.text(), all, open, written.order(), beyond);
     }
   }
 
@@ -74,8 +93,9 @@ final class DraftSearch {
 
   /** Visits the codes, those with the fewest gaps of a part first. */
   void run() {
-    Sofar none = new Sofar("", Map.of(), List.of(), -1);
-    if (stillSayable(none, 0)) {
+    Sofar none = new Sofar("", Map.of(), List.of(), -1, 0);
+    if (known.entrySet().stream()
+        .allMatch(value -> plan.canSay(value.getKey(), value.getValue()))) {
       place(0, none, -1);
     }
   }
@@ -106,7 +126,7 @@ final class DraftSearch {
       return false;
     }
     if (index == plan.places().size()) {
-      Meaning meaning = RuleBook.of(sofar.says(), plan.rules());
+      Meaning meaning = RuleBook.of(sofar.says(), plan.rules(), openIn(sofar));
       Written code = new Written(sofar.text(), sofar.says(), Optional.empty(), 0);
       return visitor.take(code, meaning, sofar.gaps());
     }
@@ -120,22 +140,37 @@ final class DraftSearch {
     String before = sofar.text().isEmpty() ? "" : separator;
     for (Sofar next : forms(place, sofar, before)) {
       boolean rising = !place.again() || next.order() > last;
-      boolean says = !place.optional() || saysKnown(sofar, next);
-      if (rising && says && place(index + 1, next, next.order())) {
+      boolean says = !place.optional() || helps(place.part(), sofar, next);
+      boolean wanted = visitor.wants(next.gaps().size(), next.unasked());
+      if (rising && says && wanted && place(index + 1, next, next.order())) {
         return true;
       }
     }
     return false;
   }
 
-  /** True when a part that might be left out says something that is known. */
-  private boolean saysKnown(Sofar before, Sofar after) {
+  /** True when a part that might be left out says something known, or leads to it by a rule. */
+  private boolean helps(Part part, Sofar before, Sofar after) {
     for (String name : after.says().keySet()) {
       if (known.containsKey(name) && !before.says().containsKey(name)) {
         return true;
       }
     }
+    for (String name : plan.leadsTo(part)) {
+      if (!known.getOrDefault(name, "").isEmpty() && !before.says().containsKey(name)) {
+        return true;
+      }
+    }
     return false;
+  }
+
+  private Set<String> openIn(Sofar sofar) {
+    if (sofar.gaps().isEmpty()) {
+      return Set.of();
+    }
+    Set<String> open = open(sofar.gaps());
+    open.removeAll(known.keySet());
+    return open;
   }
 
   /** The place behind a part and all its repeats. */
@@ -152,22 +187,13 @@ final class DraftSearch {
     for (Form form : place.part().forms()) {
       if (Values.agree(known, form.sets()) && Values.agree(sofar.says(), form.sets())) {
         Written start = new Written(before, form.sets(), Optional.empty(), 0);
-        pieces(form, 0, sofar.with("", start), written);
+        pieces(form, 0, sofar.with(start, known.keySet()), written);
       }
     }
-    Set<String> asked = known.keySet();
-    written.sort(
-        Comparator.comparingInt((Sofar one) -> one.gaps().size())
-            .thenComparingInt(one -> unasked(one, asked)));
-    return written;
-  }
-
-  private static int unasked(Sofar sofar, Set<String> asked) {
-    int count = 0;
-    for (String name : sofar.says().keySet()) {
-      count += asked.contains(name) ? 0 : 1;
+    if (written.size() > 1) {
+      written.sort(BEST_FIRST);
     }
-    return count;
+    return written;
   }
 
   private void pieces(Form form, int piece, Sofar sofar, List<Sofar> written) {
@@ -175,10 +201,10 @@ final class DraftSearch {
       written.add(sofar);
     } else if (form.pieces().get(piece) instanceof Literal literal) {
       Written text = new Written(literal.text(), Map.of(), Optional.empty(), sofar.order());
-      pieces(form, piece + 1, sofar.with("", text), written);
+      pieces(form, piece + 1, sofar.with(text, known.keySet()), written);
     } else if (form.pieces().get(piece) instanceof Slot slot) {
-      for (Written next : slots.written(slot.field(), known, sofar.says())) {
-        pieces(form, piece + 1, sofar.with("", next), written);
+      for (Written next : slots.written(slot.field(), new Wanted(known, sofar.says(), plan))) {
+        pieces(form, piece + 1, sofar.with(next, known.keySet()), written);
       }
     }
   }

@@ -1,13 +1,13 @@
 package pressweek.data.guide;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import pressweek.data.guide.Draft.Gap;
+import pressweek.data.guide.RuleBook.Meaning;
+import pressweek.data.guide.SlotWriter.Written;
 
 /** From what is known of an item to its code. */
 public final class Encoder {
@@ -37,28 +37,40 @@ public final class Encoder {
    * @param attributes everything that {@link Guide#decode} says of the item
    */
   public Encoded encode(Map<String, String> attributes) {
-    Encoded[] found = {new Encoded("", "", List.of("no code says just this"))};
+    Exactly exactly = new Exactly(attributes);
     for (FamilyPlan plan : plans) {
-      search(
-          plan,
-          attributes,
-          (code, meaning, gaps) -> {
-            Map<String, String> values = meaning.values();
-            boolean exact =
-                gaps.isEmpty()
-                    && meaning.faults().isEmpty()
-                    && values.size() == attributes.size()
-                    && Values.covers(values, attributes);
-            if (exact) {
-              found[0] = new Encoded(code.text(), plan.family().name(), List.of());
-            }
-            return exact;
-          });
-      if (found[0].good()) {
-        return found[0];
+      search(plan, plan.whole(attributes), exactly);
+      if (!exactly.code.isEmpty()) {
+        return new Encoded(exactly.code, plan.family().name(), List.of());
       }
     }
-    return found[0];
+    return new Encoded("", "", List.of("no code says just this"));
+  }
+
+  /** Takes the first code that says just what is asked for. */
+  private static final class Exactly implements DraftSearch.Visitor {
+    private final Map<String, String> attributes;
+    private String code = "";
+
+    Exactly(Map<String, String> attributes) {
+      this.attributes = attributes;
+    }
+
+    @Override
+    public boolean take(Written written, Meaning meaning, List<Gap> gaps) {
+      Map<String, String> values = meaning.values();
+      boolean exact =
+          meaning.faults().isEmpty()
+              && values.size() == attributes.size()
+              && Values.covers(values, attributes);
+      code = exact ? written.text() : "";
+      return exact;
+    }
+
+    @Override
+    public boolean wants(int gaps, int unasked) {
+      return gaps == 0 && unasked == 0;
+    }
   }
 
   /** A code in the guide's own spelling; a code that means nothing as it is. */
@@ -81,31 +93,12 @@ public final class Encoder {
    * @param most how many at most
    */
   public List<Draft> drafts(Map<String, String> known, int most) {
-    List<Draft> drafts = new ArrayList<>();
+    BestDrafts best = new BestDrafts(known, most);
     for (FamilyPlan plan : plans) {
-      search(
-          plan,
-          known,
-          (code, meaning, gaps) -> {
-            Set<String> open = DraftSearch.open(gaps);
-            Map<String, String> values = meaning.values();
-            values.keySet().removeIf(name -> open.contains(name) && !known.containsKey(name));
-            boolean good =
-                meaning.faults().stream().allMatch(fault -> open.contains(fault.attribute()))
-                    && Values.covers(values, known);
-            if (good) {
-              Set<String> implied = new HashSet<>(code.says().keySet());
-              implied.removeAll(known.keySet());
-              implied.removeIf(name -> code.says().getOrDefault(name, "").isEmpty());
-              drafts.add(new Draft(code.text(), plan.family().name(), values, gaps, implied));
-            }
-            return false;
-          });
+      best.of(plan.family());
+      search(plan, known, best);
     }
-    drafts.sort(
-        Comparator.comparingInt((Draft draft) -> draft.gaps().size())
-            .thenComparingInt(draft -> draft.implied().size()));
-    return List.copyOf(drafts.subList(0, Math.min(most, drafts.size())));
+    return best.drafts();
   }
 
   /** Why no code says what is known of an item; empty when one does. */

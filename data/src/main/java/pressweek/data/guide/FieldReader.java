@@ -138,6 +138,15 @@ final class FieldReader {
       step = Optional.empty();
     }
     int decimals = notes.whole(object, "decimals", MOST_DECIMALS);
+    Fill fill = frame.fill();
+    boolean digit = !fill.shorter().isEmpty() && Character.isDigit(fill.shorter().charAt(0));
+    if (frame.width() > 0 && digit && !(fill.left() && fill.shorter().equals("0"))) {
+      notes.error(
+          frame.line(),
+          frame.name(),
+          "what fills up the number cannot be told from its digits; expected zeros on the left, or"
+              + " no digit");
+    }
     return new Field.Number(
         frame, notes.text(object, "unit"), decimals, new Field.Range(min, max, step));
   }
@@ -149,6 +158,12 @@ final class FieldReader {
     String to = notes.text(object, "to");
     Optional<String> fault = Marks.fault(from, to);
     fault.ifPresent(text -> notes.error(object.line(), "special", text));
+    if (frame.width() > 0 && frame.width() < from.length()) {
+      notes.error(object.line(), "width", "marks are longer than the width " + frame.width());
+    } else if (frame.width() > from.length() && frame.fill().shorter().isEmpty()) {
+      String seen = "marks are shorter than the width " + frame.width() + " and nothing fills them";
+      notes.error(object.line(), "width", seen);
+    }
     return new Field.Special(
         frame,
         fault.isPresent()

@@ -155,9 +155,18 @@ final class FieldScan {
   }
 
   private List<Hit> special(Field.Special field, int at, int to) {
-    int end = at + field.marks().from().length();
-    String mark = end > to ? "" : code.folded().substring(at, end);
-    if (mark.isEmpty() || !field.marks().holds(mark)) {
+    int length = field.marks().from().length();
+    int lacking = Math.max(0, field.frame().width() - length);
+    int end = at + length + lacking;
+    Fill fill = field.frame().fill();
+    int markAt = fill.left() ? at + lacking : at;
+    String filling = fill.shorter().repeat(lacking);
+    boolean filled = end <= to && stands(filling, fill.left() ? at : at + length, to);
+    String mark =
+        end <= to && (lacking == 0 || filled)
+            ? code.folded().substring(markAt, markAt + length)
+            : "";
+    if (!field.marks().holds(mark)) {
       return List.of();
     }
     Map<String, String> sets = Map.of(field.attribute(), mark);

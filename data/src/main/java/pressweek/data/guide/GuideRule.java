@@ -1,6 +1,7 @@
 package pressweek.data.guide;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /**
@@ -71,6 +72,11 @@ public record GuideRule(List<Clause> when, Verb verb, List<Clause> what, String 
       }
     }
     return true;
+  }
+
+  /** True when it depends on one of the attributes. */
+  boolean asksFor(Set<String> attributes) {
+    return when.stream().anyMatch(clause -> attributes.contains(clause.attribute()));
   }
 
   /** True when it sets attributes, false when it forbids. */

@@ -65,8 +65,12 @@ final class RuleBook {
     return book.close(rules);
   }
 
-  /** What follows from values alone, without a code. */
-  static Meaning of(Map<String, String> values, List<GuideRule> rules) {
+  /**
+   * What follows from values alone, without a code.
+   *
+   * @param open attributes that may still get any value: no rule that asks for them applies yet
+   */
+  static Meaning of(Map<String, String> values, List<GuideRule> rules, Set<String> open) {
     RuleBook book = new RuleBook();
     values.forEach(
         (name, value) -> {
@@ -76,7 +80,10 @@ final class RuleBook {
             book.set(new Attribute(name, value, Origin.CODE, "said"));
           }
         });
-    return book.close(rules);
+    if (open.isEmpty()) {
+      return book.close(rules);
+    }
+    return book.close(rules.stream().filter(rule -> !rule.asksFor(open)).toList());
   }
 
   private Meaning close(List<GuideRule> rules) {
@@ -103,12 +110,18 @@ final class RuleBook {
     String part = "part " + place + " \"" + code.written().substring(match.start(), match.end());
     match.form().sets().forEach((name, value) -> say(match, name, value, part + '"'));
     for (Hit hit : match.hits()) {
-      special |= hit.field() instanceof Field.Special;
+      special |= marksSpecial(hit);
       String because = hit.words().isEmpty() ? part + '"' : part + "\": " + hit.words();
       for (Map.Entry<String, String> said : hit.sets().entrySet()) {
         say(match, said.getKey(), said.getValue(), because);
       }
     }
+  }
+
+  /** True for the mark of a special, and not for what only fills its place. */
+  private static boolean marksSpecial(Hit hit) {
+    return hit.field() instanceof Field.Special special
+        && !hit.sets().getOrDefault(special.attribute(), "").isEmpty();
   }
 
   private void say(PartMatch match, String name, String value, String because) {

@@ -33,46 +33,78 @@ final class SlotWriter {
   record Written(String text, Map<String, String> says, Optional<Gap> gap, int order) {}
 
   /**
-   * What may be written for a field, the best first.
+   * What is to be written.
    *
    * @param known what is known of the item
    * @param said what the code says so far
+   * @param plan the family
    */
-  List<Written> written(Field field, Map<String, String> known, Map<String, String> said) {
-    if (field instanceof Field.Table table) {
-      return symbols(table, known, said);
+  record Wanted(Map<String, String> known, Map<String, String> said, FamilyPlan plan) {
+    /** The value of an attribute; empty when it is not known, or known to be missing. */
+    String value(String attribute) {
+      return known.getOrDefault(attribute, "");
     }
-    if (field instanceof Field.Number number) {
-      return number(number, known);
-    }
-    return special((Field.Special) field, known);
   }
 
-  private List<Written> symbols(
-      Field.Table table, Map<String, String> known, Map<String, String> said) {
+  /**
+   * What may be written for a field: what stands for the standard value, symbols, what stands for
+   * nothing, and what is open.
+   */
+  List<Written> written(Field field, Wanted wanted) {
+    List<Written> written = new ArrayList<>(2);
+    standard(field.frame(), wanted, written);
+    if (field instanceof Field.Table table) {
+      symbols(table, wanted, written);
+    } else if (field instanceof Field.Number number) {
+      number(number, wanted, written);
+    } else {
+      special((Field.Special) field, wanted, written);
+    }
+    return written;
+  }
+
+  /** The fill of a standard value, where nothing is known or a rule gives just what is. */
+  private static void standard(Field.Frame frame, Wanted wanted, List<Written> written) {
+    String value = wanted.value(frame.attribute());
+    boolean may = value.isEmpty() || wanted.plan().derives(frame.attribute(), value);
+    String standard = frame.fill().standard();
+    if (!standard.isEmpty() && may) {
+      written.add(new Written(Fill.whole(standard, frame.width()), Map.of(), Optional.empty(), 0));
+    }
+  }
+
+  /** The fill of what does not apply, where it is not known to. */
+  private static void none(Field.Frame frame, Wanted wanted, List<Written> written) {
+    String none = frame.fill().none();
+    if (!none.isEmpty() && wanted.value(frame.attribute()).isEmpty()) {
+      Map<String, String> says =
+          frame.attribute().isEmpty() ? Map.of() : Map.of(frame.attribute(), "");
+      written.add(new Written(Fill.whole(none, frame.width()), says, Optional.empty(), 0));
+    }
+  }
+
+  private void symbols(Field.Table table, Wanted wanted, List<Written> written) {
+    Map<String, String> known = wanted.known();
     TableIndex index = indexes.get(table);
     List<String> candidates = index == null ? List.of() : index.candidates(known);
     List<String> asked = new ArrayList<>();
     List<String> other = new ArrayList<>();
     for (String symbol : candidates) {
       Map<String, String> sets = table.entry(symbol).sets();
-      if (Values.agree(known, sets) && Values.agree(said, sets)) {
+      if (Values.agree(known, sets) && Values.agree(wanted.said(), sets)) {
         (known.keySet().containsAll(sets.keySet()) ? asked : other).add(symbol);
       }
     }
     other = best(table, other, known);
-    List<Written> written = new ArrayList<>();
     for (String symbol : asked) {
       written.add(symbol(table, symbol, candidates.indexOf(symbol)));
     }
-    boolean own = known.containsKey(table.attribute());
-    written.addAll(filled(table.frame(), own));
+    none(table.frame(), wanted, written);
     if (asked.isEmpty() && other.size() == 1) {
       written.add(symbol(table, other.get(0), 0));
     } else if (asked.isEmpty() && !other.isEmpty()) {
       written.add(gap(table, other, known));
     }
-    return written;
   }
 
   /** The symbols which say most of what is known. */
@@ -131,42 +163,19 @@ final class SlotWriter {
     return OPEN.repeat(Math.max(1, frame.width()));
   }
 
-  /**
-   * What fill characters may stand alone.
-   *
-   * @param known true when the attribute is known: then it may be standard, but not missing
-   */
-  private static List<Written> filled(Field.Frame frame, boolean known) {
-    List<Written> written = new ArrayList<>();
-    Fill fill = frame.fill();
-    if (!fill.none().isEmpty() && !known) {
-      Map<String, String> says =
-          frame.attribute().isEmpty() ? Map.of() : Map.of(frame.attribute(), "");
-      written.add(new Written(Fill.whole(fill.none(), frame.width()), says, Optional.empty(), 0));
-    }
-    if (!fill.standard().isEmpty()) {
-      written.add(
-          new Written(Fill.whole(fill.standard(), frame.width()), Map.of(), Optional.empty(), 0));
-    }
-    return written;
-  }
-
-  private static List<Written> number(Field.Number field, Map<String, String> known) {
+  private static void number(Field.Number field, Wanted wanted, List<Written> written) {
     String attribute = field.attribute();
-    String value = known.getOrDefault(attribute, "");
-    List<Written> written = new ArrayList<>();
+    String value = wanted.value(attribute);
     if (!value.isEmpty()) {
+      Map<String, String> says = Map.of(attribute, value);
       digits(field, value)
-          .ifPresent(
-              text ->
-                  written.add(new Written(text, Map.of(attribute, value), Optional.empty(), 0)));
+          .ifPresent(text -> written.add(new Written(text, says, Optional.empty(), 0)));
     }
-    written.addAll(filled(field.frame(), !value.isEmpty()));
-    if (value.isEmpty() && !known.containsKey(attribute)) {
+    none(field.frame(), wanted, written);
+    if (!wanted.known().containsKey(attribute)) {
       Gap gap = new Gap(field.name(), List.of(attribute), List.of(field.words()));
       written.add(new Written(open(field.frame()), Map.of(), Optional.of(gap), 0));
     }
-    return written;
   }
 
   /** A number as it stands in a code; empty when the field cannot say it. */
@@ -190,15 +199,13 @@ final class SlotWriter {
         : Optional.of(fit(text, field.frame()));
   }
 
-  private static List<Written> special(Field.Special field, Map<String, String> known) {
-    String mark = known.getOrDefault(field.attribute(), "");
-    List<Written> written = new ArrayList<>();
+  private static void special(Field.Special field, Wanted wanted, List<Written> written) {
+    String mark = wanted.value(field.attribute());
     if (field.marks().holds(mark)) {
       Map<String, String> says = Map.of(field.attribute(), mark);
       written.add(new Written(fit(mark, field.frame()), says, Optional.empty(), 0));
     }
-    written.addAll(filled(field.frame(), !mark.isEmpty()));
-    return written;
+    none(field.frame(), wanted, written);
   }
 
   /** A symbol filled up to the width of its field. */

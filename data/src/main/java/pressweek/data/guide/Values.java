@@ -1,7 +1,7 @@
 package pressweek.data.guide;
 
 import java.util.Map;
-import pressweek.data.molding.ThreadSize;
+import pressweek.data.thread.Threads;
 
 /** When two values of an attribute are the same. */
 final class Values {
@@ -10,7 +10,7 @@ final class Values {
   /** A value in the spelling in which values are compared: threads and numbers have several. */
   static String key(String attribute, String value) {
     if (attribute.endsWith("thread")) {
-      return ThreadSize.key(value);
+      return Threads.key(value);
     }
     return value.endsWith("0") && value.indexOf('.') > 0 && isNumber(value)
         ? value.replaceFirst("\\.?0+$", "")

@@ -4,6 +4,8 @@ package pressweek.data.problem;
 public enum Origin {
   /** A part of the item code. */
   CODE,
+  /** The customer's own words. */
+  WORDS,
   /** A rule of the guide. */
   RULE,
   /** A default of the guide or of the plant. */

@@ -16,31 +16,28 @@ import pressweek.data.week.Attempt.Stopped;
 
 /** Says what item codes mean in a plant, and which inserts, molds and presses they lead to. */
 public final class Explainer {
-  private final Optional<Guide> guide;
-  private final List<InputError> findings;
+  private final GuideReader.Result read;
   private final Shop shop;
 
   /** An explainer of the codes of a plant's folder. */
   public Explainer(Folder folder) {
-    GuideReader.Result read = Week.guide(folder);
-    guide = read.guide();
-    findings = read.findings();
-    shop = new Shop(folder, guide, PlantClock.of(folder.plant(), 0));
+    read = Week.guide(folder);
+    shop = new Shop(folder, read.guide(), PlantClock.of(folder.plant(), 0));
   }
 
   /** What is wrong with the guide. */
   public List<InputError> findings() {
-    return findings;
+    return read.findings();
   }
 
   /** The plant's guide; empty when it has none that can be read. */
   public Optional<Guide> guide() {
-    return guide;
+    return read.guide();
   }
 
   /** What a code leads to; any text is answered. */
   public Explained explain(String code) {
-    return guide
+    return guide()
         .map(g -> explain(g, code))
         .orElseThrow(() -> new IllegalStateException("no guide"));
   }

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import pressweek.data.files.InsertRow;
-import pressweek.data.molding.ThreadSize;
 import pressweek.data.problem.Item;
+import pressweek.data.thread.Threads;
 
 /**
  * What an item says of an insert; an empty text is not compared.
@@ -58,7 +58,7 @@ record InsertSpec(
   List<String> differences(InsertRow row) {
     List<String> differences = new ArrayList<>();
     compare(kind, row.kind(), "kind", differences);
-    if (!thread.isEmpty() && !ThreadSize.same(thread, row.thread())) {
+    if (!thread.isEmpty() && !Threads.same(thread, row.thread())) {
       differences.add("thread " + orNone(row.thread()));
     }
     if (!sameLength(row.lengthMm())) {
@@ -123,6 +123,6 @@ record InsertSpec(
 
   /** What inserts are looked up by: kind and thread in one spelling. */
   static String key(String kind, String thread) {
-    return kind.toLowerCase(Locale.ROOT) + " " + ThreadSize.key(thread);
+    return kind.toLowerCase(Locale.ROOT) + " " + Threads.key(thread);
   }
 }

@@ -13,9 +13,9 @@ import pressweek.data.files.InsertRow;
 import pressweek.data.files.OrderRow;
 import pressweek.data.files.OrderRow.InsertPieces;
 import pressweek.data.guide.Decoded;
-import pressweek.data.molding.ThreadSize;
 import pressweek.data.problem.Item;
 import pressweek.data.problem.Origin;
+import pressweek.data.thread.Threads;
 import pressweek.data.week.Attempt.Done;
 import pressweek.data.week.Attempt.Stopped;
 
@@ -27,14 +27,16 @@ final class ItemReader {
   private static final Set<String> STANDING = Set.of("stud", "shaft", "arm");
 
   private final Codes codes;
+  private final ItemNames names;
   private final InsertFinder inserts;
   private final Map<String, List<BomRow>> bom = new HashMap<>();
   private final Map<String, List<BomRow>> says = new HashMap<>();
   private final Set<String> recorded = new HashSet<>();
   private final Map<String, Decoded> decoded = new HashMap<>();
 
-  ItemReader(Codes codes, InsertFinder inserts, List<BomRow> bomRows) {
+  ItemReader(Codes codes, ItemNames names, InsertFinder inserts, List<BomRow> bomRows) {
     this.codes = codes;
+    this.names = names;
     this.inserts = inserts;
     for (BomRow row : bomRows) {
       recorded.add(key(row.item()));
@@ -72,7 +74,7 @@ final class ItemReader {
           "add what it is made of to bom.csv, by its drawing; nothing is assumed of a special");
     }
     if (answer.good()) {
-      ItemSheet sheet = new ItemSheet(order.item(), answer.attributes());
+      ItemSheet sheet = new ItemSheet(order.item(), names.fromWords(order, answer.attributes()));
       for (BomRow row : says.getOrDefault(key(order.item()), List.of())) {
         sheet.set(row.attribute(), row.value(), Origin.RECORD, row.at() + " says");
       }
@@ -183,7 +185,7 @@ final class ItemReader {
       ItemSheet sheet, List<InsertNeed> needs, InsertRow row) {
     String because = row.at() + " insert " + row.insert();
     sheet.set(Item.INSERT_KIND, row.kind(), Origin.RECORD, because);
-    if (!ThreadSize.same(row.thread(), sheet.value(Item.THREAD))) {
+    if (!Threads.same(row.thread(), sheet.value(Item.THREAD))) {
       sheet.set(Item.THREAD, row.thread(), Origin.RECORD, because);
     }
     sheet.set(Item.INSERT_MATERIAL, row.material(), Origin.RECORD, because);

@@ -9,9 +9,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import pressweek.data.molding.ThreadSize;
 import pressweek.data.problem.Item;
 import pressweek.data.problem.Mold;
+import pressweek.data.thread.Threads;
 import pressweek.data.week.Attempt.Done;
 import pressweek.data.week.Attempt.Stopped;
 
@@ -92,7 +92,7 @@ final class MoldFinder {
       List<String> threads = mold.use().threads();
       if (!thread.isEmpty()
           && !threads.isEmpty()
-          && threads.stream().noneMatch(t -> ThreadSize.same(t, thread))) {
+          && threads.stream().noneMatch(t -> Threads.same(t, thread))) {
         return Optional.of("takes " + String.join("|", threads) + ", not " + thread);
       }
     }
@@ -103,7 +103,7 @@ final class MoldFinder {
   static String tooling(Mold mold, ReadItem item) {
     for (InsertNeed need : item.inserts()) {
       for (Map.Entry<String, String> set : mold.use().toolingByThread().entrySet()) {
-        if (ThreadSize.same(set.getKey(), need.fit().thread())) {
+        if (Threads.same(set.getKey(), need.fit().thread())) {
           return set.getValue();
         }
       }

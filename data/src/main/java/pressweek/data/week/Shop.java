@@ -16,6 +16,7 @@ import pressweek.data.guide.Guide;
 import pressweek.data.molding.Lightness;
 import pressweek.data.problem.Item;
 import pressweek.data.problem.Mold;
+import pressweek.data.words.WordReader;
 
 /** Everything that order lines are looked up in. */
 final class Shop {
@@ -48,8 +49,12 @@ final class Shop {
     }
     molds = folder.floor().molds().stream().map(row -> FloorBuilder.mold(row, clock)).toList();
     Codes codes = new Codes(guide);
-    names = new ItemNames(new CustomerParts(folder.demand().customerParts(), codes));
-    items = new ItemReader(codes, inserts, rows.bom());
+    boolean worded = folder.demand().orders().stream().anyMatch(row -> !row.words().isEmpty());
+    names =
+        new ItemNames(
+            new CustomerParts(folder.demand().customerParts(), codes),
+            worded ? guide.map(WordReader::new) : Optional.empty());
+    items = new ItemReader(codes, names, inserts, rows.bom());
     moldFinder = new MoldFinder(molds, items);
     presses = new PressFinder(plant.fit(), folder.floor().presses());
     TakeFinder takes = new TakeFinder(plant.run(), new Reservations(rows.lots(), clock));

@@ -144,8 +144,11 @@ class GuideTest {
             "code \"LV90/M10-B\": the code ends at position 11; expected material {resin}-{colour}");
     assertThat(fault("LV90/M10-B/PP-SGR/A2/XX"))
         .isEqualTo(
-            "code \"LV90/M10-B/PP-SGR/A2/XX\": \"XX\" at position 22; expected \"FC\" or \"RS\" or"
-                + " nothing more");
+            "code \"LV90/M10-B/PP-SGR/A2/XX\": \"X\" at position 23; expected special 01 to 99");
+    assertThat(fault("LV90/M10-B/PP-SGR/A2/ZZ"))
+        .isEqualTo(
+            "code \"LV90/M10-B/PP-SGR/A2/ZZ\": \"ZZ\" at position 22; expected \"FC\" or \"RS\" or"
+                + " \"X{special}\" or nothing more");
     assertThat(fault("LV90//PP-SGR/A2")).contains("thread or bushing missing at position 6");
     assertThat(fault("")).contains("head missing at position 1");
   }

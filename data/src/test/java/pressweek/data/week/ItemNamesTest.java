@@ -2,10 +2,13 @@ package pressweek.data.week;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pressweek.data.files.FolderReader;
 import pressweek.data.problem.Attribute;
 import pressweek.data.problem.Item;
 import pressweek.data.problem.Origin;
@@ -128,5 +131,39 @@ class ItemNamesTest {
         .contains(
             "bom.csv:2: component and attribute in one row; expected one of the two",
             "bom.csv:3: value is empty; expected a value");
+  }
+
+  private void words(String words) {
+    plant.file("orders.csv", "order,words,quantity,due", "1,\"" + words + "\",100,2026-12-02");
+  }
+
+  @Test
+  void wordsAreReadByTheGuide() {
+    words("red lever");
+    plant.file("guide.json", GUIDE.replace("\"RED\"", "{\"colour\": \"RED\", \"words\": \"red\"}"));
+    assertThat(code()).isEqualTo("L-RD");
+    assertThat(plant.job().item().attributes())
+        .contains(
+            new Attribute(Item.COLOUR, "RED", Origin.WORDS, "\"red\""),
+            new Attribute(Item.RESIN, "PP", Origin.RULE, "always so"));
+  }
+
+  @Test
+  void wordsWithAnOpenQuestionLeaveTheLineUnplaced() {
+    words("frobly red");
+    plant.file("guide.json", GUIDE.replace("\"RED\"", "{\"colour\": \"RED\", \"words\": \"red\"}"));
+    assertThat(plant.unplaced().item()).isEqualTo("frobly red");
+    assertThat(plant.unplaced().reason()).contains("which head?").contains("what is \"frobly\"?");
+    assertThat(plant.unplaced().cure()).startsWith("ask the customer");
+  }
+
+  @Test
+  void wordsWithoutAGuideAreNotGuessed() throws IOException {
+    words("red lever");
+    plant.read();
+    Files.delete(temp.resolve("guide.json"));
+    WeekResult week = Week.build(FolderReader.read(temp), PlantFolder.NOW);
+    assertThat(week.problem().orElseThrow().unplaced().get(0).reason())
+        .isEqualTo("the item is said in words, and there is no guide.json to read them by");
   }
 }

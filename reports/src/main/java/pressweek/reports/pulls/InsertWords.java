@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import pressweek.data.problem.Insert;
+import pressweek.data.thread.Threads;
 
 /** An insert part in words. */
 public final class InsertWords {
@@ -18,7 +19,7 @@ public final class InsertWords {
   public static String of(Insert insert) {
     List<String> words = new ArrayList<>();
     words.add(KINDS.getOrDefault(insert.kind(), insert.kind()));
-    words.add(ThreadSize.inFull(insert.thread()));
+    words.add(Threads.inFull(insert.thread()));
     insert.lengthMm().ifPresent(mm -> words.add(millimetres(mm)));
     words.add(insert.material());
     words.add(finish(insert));

@@ -6,7 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import pressweek.data.lookalike.InsertLook;
+import pressweek.data.lookalike.LookAlikes;
 import pressweek.data.plan.Pull;
 import pressweek.data.problem.Insert;
 import pressweek.data.problem.Job;
@@ -24,6 +27,7 @@ public final class PullReport {
   private final PlanBook book;
   private final Map<String, Press> presses;
   private final List<String> pressOrder;
+  private final LookAlikes lookAlikes;
 
   private PullReport(PlanBook book) {
     this.book = book;
@@ -31,6 +35,10 @@ public final class PullReport {
         book.presses().stream()
             .collect(Collectors.toMap(Press::id, p -> p, (first, next) -> first));
     this.pressOrder = book.presses().stream().map(Press::id).toList();
+    this.lookAlikes =
+        LookAlikes.of(
+            book.plan().problem().materials().inserts().stream().map(InsertLook::of).toList(),
+            Set.of());
   }
 
   /** The rows of the pull list. */
@@ -65,18 +73,20 @@ public final class PullReport {
   }
 
   private List<PullRow> rowsOf(Optional<ShiftSpan> shift, List<Pull> pulls) {
-    LookAlikes lookAlikes = new LookAlikes(pulls.stream().map(this::thread).toList());
+    List<Insert> brought =
+        pulls.stream().flatMap(p -> book.insert(p.insert()).stream()).distinct().toList();
+    BroughtTogether together = new BroughtTogether(lookAlikes, brought);
     return pulls.stream()
         .sorted(
             Comparator.comparingInt((Pull p) -> pressOrder.indexOf(p.press()))
                 .thenComparingInt(Pull::needByMin))
-        .map(p -> row(p, shift, lookAlikes))
+        .map(p -> row(p, shift, together))
         .toList();
   }
 
-  private PullRow row(Pull pull, Optional<ShiftSpan> shift, LookAlikes lookAlikes) {
-    String thread = thread(pull);
-    List<String> cautions = new ArrayList<>(lookAlikes.cautions(thread));
+  private PullRow row(Pull pull, Optional<ShiftSpan> shift, BroughtTogether together) {
+    Optional<Insert> insert = book.insert(pull.insert());
+    List<String> cautions = new ArrayList<>(insert.map(together::cautions).orElse(List.of()));
     if (Cautions.isHexavalent(book, pull)) {
       cautions.add("hexavalent chromium: handle by the site procedure");
     }
@@ -87,13 +97,9 @@ public final class PullReport {
         pull,
         shift,
         book.run(pull.run()).map(book::job).map(Job::line),
-        book.insert(pull.insert()).map(InsertWords::of).orElse("not in inserts.csv"),
-        thread,
+        insert.map(InsertWords::of).orElse("not in inserts.csv"),
+        insert.map(Insert::thread).orElse(""),
         cautions);
-  }
-
-  private String thread(Pull pull) {
-    return book.insert(pull.insert()).map(Insert::thread).orElse("");
   }
 
   /**

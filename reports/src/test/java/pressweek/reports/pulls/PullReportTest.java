@@ -44,9 +44,40 @@ class PullReportTest {
     assertThat(rows)
         .extracting(PullRow::caution)
         .containsExactly(
-            "looks like 5/16-18 UNC: check with the thread gauge",
+            "do not mix with T5618 (5/16-18 UNC instead of M8x1.25, diameters 0.8 % apart): go/no-go"
+                + " thread gauge M8x1.25 passes one, not the other",
             "",
-            "looks like M8x1.25: check with the thread gauge");
+            "do not mix with S0825 (M8x1.25 instead of 5/16-18 UNC, diameters 0.8 % apart): go/no-go"
+                + " thread gauge 5/16-18 UNC passes one, not the other");
+  }
+
+  @Test
+  void lookAlikesOtherThanThreadsAreToldWithWhatTellsThemApart() {
+    SmallPlan plan = oneRun();
+    plan.materials =
+        new Materials(
+            List.of(),
+            List.of(),
+            List.of(
+                SampleWeek.insert("S20", "stud", "M8", 20, "A2", "", "none"),
+                SampleWeek.insert("S20-4", "stud", "M8", 20, "A4", "", "none"),
+                SampleWeek.insert("S25", "stud", "M8", 25, "A2", "", "none"),
+                SampleWeek.insert("S30", "stud", "M8", 30, "A2", "", "none"),
+                SampleWeek.insert("S30-4", "stud", "M8", 30, "A4", "", "none")),
+            plan.materials.stock());
+    plan.pull("R1", "V1", MONDAY + "07:30", "S20")
+        .pull("R1", "V1", MONDAY + "07:31", "S20-4")
+        .pull("R1", "V1", MONDAY + "07:32", "S30");
+    assertThat(rows(plan).get(0).caution())
+        .isEqualTo(
+            "do not mix with S20-4 (A4 instead of A2, alike to the eye): the lot's certificate, looks"
+                + " prove nothing");
+    assertThat(rows(plan).get(2).cautions()).isEmpty();
+    plan.pull("R1", "V1", MONDAY + "07:33", "S25");
+    assertThat(rows(plan).get(3).caution())
+        .isEqualTo(
+            "do not mix with S20 and S20-4 (20 mm instead of 25 mm, the next length): a steel rule; do"
+                + " not mix with S30 (30 mm instead of 25 mm, the next length): a steel rule");
   }
 
   @Test
@@ -84,6 +115,21 @@ class PullReportTest {
     assertThat(rows(plan))
         .extracting(PullRow::caution)
         .containsExactly("thread not compared with the others: check with the thread gauge", "");
+  }
+
+  @Test
+  void threadThatIsNotReadIsNoCautionWhereNoOtherIsBrought() {
+    SmallPlan plan = oneRun();
+    plan.materials =
+        new Materials(
+            List.of(),
+            List.of(),
+            List.of(
+                SampleWeek.insert("P1", "blind", "G1/4", 0, "brass", "", ""),
+                SampleWeek.insert("P2", "bushing", "", 0, "brass", "", "")),
+            plan.materials.stock());
+    plan.pull("R1", "V1", MONDAY + "07:30", "P1").pull("R1", "V1", MONDAY + "07:31", "P2");
+    assertThat(rows(plan)).allSatisfy(r -> assertThat(r.cautions()).isEmpty());
   }
 
   @Test

@@ -162,8 +162,9 @@ class PlanPageTest {
                 + "<td data-name=\"bin\">C1-2</td><td data-name=\"lot\">L1</td>"
                 + "<td class=\"figure\" data-name=\"pieces\">540</td>"
                 + "<td data-name=\"for line\">4711/1</td><td data-name=\"run\">R1</td>"
-                + "<td data-name=\"caution\"><div>looks like 5/16-18 UNC: check with the thread"
-                + " gauge</div></td>")
+                + "<td data-name=\"caution\"><div>do not mix with S5616 (5/16-18 UNC instead of"
+                + " M8x1.25, diameters 0.8 % apart): go/no-go thread gauge M8x1.25 passes one, not"
+                + " the other</div></td>")
         .contains("<th class=\"group\" scope=\"rowgroup\" colspan=\"11\">Mon 30 Nov, early</th>");
   }
 
