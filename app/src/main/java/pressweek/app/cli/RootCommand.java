@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       DecodeCommand.class,
       EncodeCommand.class,
+      ExplainCommand.class,
       ReadCommand.class,
       SpecialCommand.class,
       ProofCommand.class,
