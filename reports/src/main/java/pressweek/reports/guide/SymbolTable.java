@@ -90,7 +90,8 @@ final class SymbolTable {
     boolean inSymbol =
         groups.values().stream()
             .flatMap(List::stream)
-            .allMatch(member -> !member.rest().isEmpty() && member.symbol().endsWith(member.rest()));
+            .allMatch(
+                member -> !member.rest().isEmpty() && member.symbol().endsWith(member.rest()));
     Element rows = Element.of("table", "grouped");
     groups.forEach(
         (value, members) ->
