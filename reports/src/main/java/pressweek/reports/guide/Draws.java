@@ -18,6 +18,8 @@ final class Draws {
   /** One in so many specials is kept. */
   private static final int SPECIALS = 8;
 
+  private static final int TRIES = 50;
+
   private final Guide guide;
   private final CodeDraw draw;
   private final Phrasebook words;
@@ -51,10 +53,20 @@ final class Draws {
 
   /** The code of an item of any family, in the guide's own spelling; seldom that of a special. */
   Optional<Drawn> good() {
-    return draw.good(family(), Wish.ANY)
-        .filter(drawn -> !guide.decode(drawn.code()).special() || draw.below(SPECIALS) == 0)
-        .filter(drawn -> guide.readings(drawn.code()).size() == 1)
-        .filter(drawn -> guide.encoder().canonical(drawn.code()).equals(drawn.code()));
+    for (int i = 0; i < TRIES; i++) {
+      Optional<Drawn> drawn = draw.good(family(), Wish.ANY).filter(this::suits);
+      if (drawn.isPresent()) {
+        return drawn;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean suits(Drawn drawn) {
+    String code = drawn.code();
+    return guide.readings(code).size() == 1
+        && guide.encoder().canonical(code).equals(code)
+        && (!guide.decode(code).special() || draw.below(SPECIALS) == 0);
   }
 
   /** What each part of a code says, then what follows by rule and what is standard. */

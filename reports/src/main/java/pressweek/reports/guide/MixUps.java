@@ -74,31 +74,32 @@ final class MixUps {
 
   /** Threads that look alike; those of a second insert are the same ones. */
   private static List<String> threads(Field.Table table) {
-    Map<String, ThreadSize> sizes = new LinkedHashMap<>();
+    List<NamedThread> threads = new ArrayList<>();
     table
         .entries()
         .forEach(
-            (symbol, entry) ->
-                ThreadSize.read(entry.sets().getOrDefault(Item.THREAD, ""))
-                    .ifPresent(size -> sizes.put(symbol, size)));
-    List<String> symbols = List.copyOf(sizes.keySet());
+            (symbol, entry) -> {
+              String thread = entry.sets().getOrDefault(Item.THREAD, "");
+              ThreadSize.read(thread)
+                  .ifPresent(size -> threads.add(new NamedThread(symbol, thread, size)));
+            });
     List<String> sentences = new ArrayList<>();
-    for (int i = 0; i < symbols.size(); i++) {
-      for (String other : symbols.subList(i + 1, symbols.size())) {
-        if (sizes.get(symbols.get(i)).looksLike(sizes.get(other))) {
-          sentences.add(
-              "%s (%s) looks like %s (%s): check with the thread gauge"
-                  .formatted(
-                      symbols.get(i), thread(table, symbols.get(i)), other, thread(table, other)));
+    for (int i = 0; i < threads.size(); i++) {
+      for (NamedThread other : threads.subList(i + 1, threads.size())) {
+        if (threads.get(i).size().looksLike(other.size())) {
+          sentences.add(threads.get(i) + " looks like " + other + ": check with the thread gauge");
         }
       }
     }
     return sentences;
   }
 
-  private static String thread(Field.Table table, String symbol) {
-    Field.Entry entry = table.entries().get(symbol);
-    return entry == null ? "" : entry.sets().getOrDefault(Item.THREAD, "");
+  /** A symbol with the thread that it means. */
+  private record NamedThread(String symbol, String thread, ThreadSize size) {
+    @Override
+    public String toString() {
+      return symbol + " (" + thread + ")";
+    }
   }
 
   private List<String> lookAlikes(Field.Table table) {

@@ -74,32 +74,46 @@ final class SymbolTable {
     return Optional.empty();
   }
 
+  /** A symbol and in what it differs from the others of its group. */
+  private record Member(String symbol, String rest) {}
+
   private Element grouped(Grouping grouping) {
-    Map<String, List<String>> groups = new LinkedHashMap<>();
-    boolean inSymbol = true;
-    for (Map.Entry<String, Field.Entry> symbol : table.entries().entrySet()) {
-      Map<String, String> sets = symbol.getValue().sets();
-      String by = sets.getOrDefault(grouping.by(), "");
-      groups.computeIfAbsent(by, k -> new ArrayList<>()).add(symbol.getKey());
-      inSymbol &= symbol.getKey().endsWith(sets.getOrDefault(grouping.rest(), "-"));
-    }
+    Map<String, List<Member>> groups = new LinkedHashMap<>();
+    table
+        .entries()
+        .forEach(
+            (symbol, entry) ->
+                groups
+                    .computeIfAbsent(
+                        entry.sets().getOrDefault(grouping.by(), ""), k -> new ArrayList<>())
+                    .add(new Member(symbol, entry.sets().getOrDefault(grouping.rest(), ""))));
+    boolean inSymbol =
+        groups.values().stream()
+            .flatMap(List::stream)
+            .allMatch(
+                member -> !member.rest().isEmpty() && member.symbol().endsWith(member.rest()));
     Element rows = Element.of("table", "grouped");
-    for (Map.Entry<String, List<String>> group : groups.entrySet()) {
-      Element cell = Element.of("td");
-      for (String symbol : group.getValue()) {
-        Element item = Element.of("span", "item").add(Paper.code(symbol));
-        if (!inSymbol) {
-          String rest = table.entries().get(symbol).sets().getOrDefault(grouping.rest(), "");
-          item.text(" " + rest);
-        }
-        cell.add(item).text(" ");
-      }
-      rows.add(Element.of("tr").add("td", words.value(grouping.by(), group.getKey())).add(cell));
-    }
-    String unit =
-        grouping.rest().endsWith("_mm") ? ", mm" : grouping.rest().endsWith("_in") ? ", in" : "";
-    String rest = words.attribute(grouping.rest()) + unit;
+    groups.forEach(
+        (value, members) ->
+            rows.add(
+                Element.of("tr")
+                    .add("td", words.value(grouping.by(), value))
+                    .add(cell(members, inSymbol))));
+    String rest = words.attribute(grouping.rest()) + unit(grouping.rest());
     String note = inSymbol ? "the figure is the " + rest : "behind the symbol: " + rest;
     return Element.of("div").add(rows).add(Element.of("p", "fill").text(note));
+  }
+
+  private static Element cell(List<Member> members, boolean inSymbol) {
+    Element cell = Element.of("td");
+    for (Member member : members) {
+      Element item = Element.of("span", "item").add(Paper.code(member.symbol()));
+      cell.add(inSymbol ? item : item.text(" " + member.rest())).text(" ");
+    }
+    return cell;
+  }
+
+  private static String unit(String attribute) {
+    return attribute.endsWith("_mm") ? ", mm" : attribute.endsWith("_in") ? ", in" : "";
   }
 }
