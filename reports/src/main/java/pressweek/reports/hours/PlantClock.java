@@ -39,7 +39,12 @@ public record PlantClock(ZoneId zone, int startMin) {
 
   /** ISO 8601 with the plant's offset: {@code 2026-12-01T14:00+01:00}. */
   public String iso(int minute) {
-    return ISO.format(at(minute));
+    return iso(at(minute));
+  }
+
+  /** A time of the plant by ISO 8601 with its offset. */
+  public static String iso(ZonedDateTime time) {
+    return ISO.format(time);
   }
 
   /** Time of day, {@code 14:00}; with the offset in the hour that a clock change repeats. */

@@ -2,12 +2,16 @@ package pressweek.reports.write;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import pressweek.data.guide.CodeFault;
 import pressweek.data.guide.CodeReading;
 import pressweek.data.problem.Attribute;
 import pressweek.data.week.Explained;
+import pressweek.reports.listing.Listing;
+import pressweek.reports.listing.ListingColumns;
+import pressweek.reports.listing.Paper;
 
 /** What item codes mean, as CSV: one row a code, one column an attribute. */
 public final class CodeTable {
@@ -17,21 +21,23 @@ public final class CodeTable {
   public static String csv(List<Explained> codes) {
     Set<String> attributes = new LinkedHashSet<>();
     codes.forEach(code -> code.attributes().forEach(attribute -> attributes.add(attribute.name())));
-    CsvTable<Explained> table =
-        new CsvTable<Explained>()
+    ListingColumns<Explained> table =
+        new ListingColumns<Explained>()
             .text("code", Explained::code)
             .text("canonical", Explained::canonical)
             .text("family", Explained::family);
     for (String name : attributes) {
       table.text(name, code -> value(code, name));
     }
-    return table
+    Listing list =
+        table
         .list("molds", code -> code.makers().stream().map(Explained.Maker::mold).toList())
         .text("trouble", Explained::trouble)
-        .figure("position", code -> position(code.reading()))
+        .numberIfAny("position", code -> position(code.reading()))
         .text("expected", code -> code.reading().fault().map(CodeFault::expected).orElse(""))
         .list("nearest", code -> code.reading().fault().map(CodeFault::nearest).orElse(List.of()))
-        .csv(codes);
+        .listing("codes", "Codes", new Paper("", "", false, ""), codes);
+    return ListingCsv.csv(list);
   }
 
   private static String value(Explained code, String name) {
@@ -42,7 +48,7 @@ public final class CodeTable {
   }
 
   /** The place of the fault, counted from 1; empty when there is none. */
-  private static String position(CodeReading reading) {
-    return reading.fault().map(fault -> Integer.toString(fault.start() + 1)).orElse("");
+  private static Optional<Integer> position(CodeReading reading) {
+    return reading.fault().map(fault -> fault.start() + 1);
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import pressweek.reports.markup.Element;
+import pressweek.reports.markup.Pixels;
 
 /**
  * A table of a page. Each cell bears the heading of its column, too, for narrow screens, where a
@@ -12,7 +13,10 @@ import pressweek.reports.markup.Element;
  * @param <R> what a row is made from
  */
 final class PageTable<R> {
+  private static final int BOX_PERCENT = 4;
+
   private final List<Column<R>> columns = new ArrayList<>();
+  private final List<Integer> widths = new ArrayList<>();
   private final List<Element> bodies = new ArrayList<>();
   private final Element table;
 
@@ -26,6 +30,12 @@ final class PageTable<R> {
   /** Sets the caption. */
   PageTable<R> caption(String caption) {
     table.add("caption", caption);
+    return this;
+  }
+
+  /** Sets how wide each column is beside the others, boxes to tick left out. */
+  PageTable<R> widths(List<Integer> characters) {
+    widths.addAll(characters);
     return this;
   }
 
@@ -130,6 +140,23 @@ final class PageTable<R> {
     for (Column<R> column : columns) {
       head.add(Element.of("th", column.headClass()).attr("scope", "col").text(column.name()));
     }
+    if (!widths.isEmpty()) {
+      table.add(columnWidths());
+    }
     return table.add(Element.of("thead").add(head)).addAll(bodies);
+  }
+
+  private Element columnWidths() {
+    Element group = Element.of("colgroup");
+    int all = widths.stream().mapToInt(Integer::intValue).sum();
+    int boxes = columns.size() - widths.size();
+    for (int i = 0; i < boxes; i++) {
+      group.add(Element.of("col").attr("width", BOX_PERCENT + "%"));
+    }
+    int share = 100 - boxes * BOX_PERCENT;
+    for (int width : widths) {
+      group.add(Element.of("col").attr("width", Pixels.text((double) share * width / all) + "%"));
+    }
+    return group;
   }
 }

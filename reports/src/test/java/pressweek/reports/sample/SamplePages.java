@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import pressweek.data.plan.Plan;
 import pressweek.reports.schedule.Summary;
 import pressweek.reports.write.PlanCsv;
@@ -25,7 +26,9 @@ final class SamplePages {
         "broken",
         SamplePlan.of(14, 60),
         List.of("PRESS_ONCE: V3 runs R003 and R017 at once on Tue 1 Dec 07:10"));
-    PlanCsv.write(SamplePlan.of(14, 150), folder);
+    for (Map.Entry<String, String> file : PlanCsv.files(SamplePlan.of(14, 150)).entrySet()) {
+      Files.writeString(folder.resolve(file.getKey()), file.getValue());
+    }
     Files.writeString(folder.resolve("summary.txt"), Summary.text(SamplePlan.of(14, 150)));
   }
 
