@@ -93,6 +93,7 @@ public record Folder(
    * @param resins resins
    * @param colours colours
    * @param inserts insert parts
+   * @param lookAlikes pairs of them that are taken for each other
    * @param bom components of items
    * @param records declarations
    * @param lots lots in bins
@@ -102,6 +103,7 @@ public record Folder(
       List<ResinRow> resins,
       List<ColourRow> colours,
       List<InsertRow> inserts,
+      List<LookAlikeRow> lookAlikes,
       List<BomRow> bom,
       List<RecordRow> records,
       List<LotRow> lots,
@@ -110,6 +112,7 @@ public record Folder(
       resins = List.copyOf(resins);
       colours = List.copyOf(colours);
       inserts = List.copyOf(inserts);
+      lookAlikes = List.copyOf(lookAlikes);
       bom = List.copyOf(bom);
       records = List.copyOf(records);
       lots = List.copyOf(lots);

@@ -111,6 +111,7 @@ public final class FolderReader {
         tables.read(MaterialTables.RESINS),
         tables.read(MaterialTables.COLOURS),
         tables.read(MaterialTables.INSERTS),
+        tables.read(MaterialTables.LOOK_ALIKES),
         tables.read(MaterialTables.BOM),
         tables.read(MaterialTables.RECORDS),
         tables.read(MaterialTables.LOTS),

@@ -16,6 +16,7 @@ public enum InputFile {
   RESINS("resins.csv"),
   COLOURS("colours.csv"),
   INSERTS("inserts.csv"),
+  LOOK_ALIKES("lookalikes.csv"),
   BOM("bom.csv"),
   RECORDS("records.csv"),
   LOTS("lots.csv"),

@@ -15,6 +15,7 @@ import pressweek.data.problem.LotStatus;
  * @param expires when it may no longer be used; empty for never
  * @param status whether it may be used
  * @param reservedFor order, or {@code order/line}; empty for free stock
+ * @param certificate paper that came with it; may be empty
  */
 public record LotRow(
     At at,
@@ -25,4 +26,5 @@ public record LotRow(
     Optional<When> received,
     Optional<When> expires,
     LotStatus status,
-    String reservedFor) {}
+    String reservedFor,
+    String certificate) {}

@@ -69,6 +69,12 @@ final class MaterialTables {
           MaterialTables::insert,
           r -> "insert \"" + r.insert() + "\"");
 
+  static final TableSpec<LookAlikeRow> LOOK_ALIKES =
+      new TableSpec<>(
+          Columns.of(InputFile.LOOK_ALIKES).text("!a", "!b", "reason").build(),
+          MaterialTables::lookAlike,
+          r -> "pair \"" + r.first() + "\" and \"" + r.second() + "\"");
+
   static final TableSpec<BomRow> BOM =
       new TableSpec<>(
           Columns.of(InputFile.BOM)
@@ -108,7 +114,7 @@ final class MaterialTables {
               .whole("!on_hand")
               .time("received", "expires")
               .choice("status", Columns.words(LotStatus.values()))
-              .text("reserved_for")
+              .text("reserved_for", "certificate")
               .build(),
           MaterialTables::lot,
           r -> "lot \"" + r.lot() + "\" of \"" + r.what() + "\" in bin \"" + r.bin() + "\"");
@@ -131,6 +137,15 @@ final class MaterialTables {
           r -> "");
 
   private MaterialTables() {}
+
+  private static LookAlikeRow lookAlike(Fields f) {
+    String a = f.id("a");
+    String b = f.id("b");
+    if (!a.isEmpty() && a.equals(b)) {
+      f.fault("b", "same", f.seen("b") + " is the same insert as a; expected another");
+    }
+    return new LookAlikeRow(f.at(), a, b, f.text("reason"));
+  }
 
   private static BomRow bom(Fields f) {
     boolean says = !f.text("attribute").isEmpty();
@@ -189,6 +204,7 @@ final class MaterialTables {
         f.time("received"),
         f.time("expires"),
         f.choice("status", LotStatus.class).orElse(LotStatus.USABLE),
-        f.text("reserved_for"));
+        f.text("reserved_for"),
+        f.text("certificate"));
   }
 }

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import pressweek.data.files.PlantRow.Heat;
 import pressweek.data.files.PlantRow.HoursRule;
 import pressweek.data.files.PlantRow.Loading;
 import pressweek.data.files.PlantRow.RunFigures;
+import pressweek.data.problem.Bringing;
 import pressweek.data.problem.ChangeTable;
 import pressweek.data.problem.Crew;
 import pressweek.data.problem.Rates;
@@ -82,6 +84,7 @@ final class PlantReader {
         run(),
         heat(),
         food(),
+        bringing(),
         promised.whole("move_tolerance_min", 0, YEAR_MIN),
         plant.whole("barrel_default_g", 1, 1_000_000),
         notes.given());
@@ -262,6 +265,20 @@ final class PlantReader {
         plant.within("drying").decimal("cold_start_h", 0, 24),
         preheat.decimal("c", 0, 1000),
         preheat.decimal("min", 0, 1440));
+  }
+
+  private Bringing bringing() {
+    JsonFields bring = plant.within("bring");
+    return new Bringing(
+        bring.read("by", "\"pieces\", \"cartons\" or \"bins\"", PlantReader::amount),
+        bring.whole("carton_pieces", 1, 1_000_000));
+  }
+
+  private static Optional<Bringing.By> amount(JsonTree value) {
+    Optional<String> text = JsonFields.asText(value);
+    return Arrays.stream(Bringing.By.values())
+        .filter(by -> text.filter(Columns.word(by)::equals).isPresent())
+        .findFirst();
   }
 
   private Food food() {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import pressweek.data.problem.Bringing;
 import pressweek.data.problem.ChangeTable;
 import pressweek.data.problem.Crew;
 import pressweek.data.problem.Item;
@@ -29,6 +30,7 @@ import pressweek.data.problem.Shipping;
  * @param run figures of a run
  * @param heat figures of drying and of preheating inserts
  * @param food which work is food-grade
+ * @param bringing in what amounts inserts leave their bin
  * @param moveToleranceMin minutes by which a promised run may shift
  * @param barrelDefaultG barrel in grams for presses without a shot weight, for purge
  * @param given line in {@code plant.json} of every key that was given, by its path, for example
@@ -47,6 +49,7 @@ public record PlantRow(
     RunFigures run,
     Heat heat,
     Food food,
+    Bringing bringing,
     int moveToleranceMin,
     int barrelDefaultG,
     Map<String, Integer> given) {

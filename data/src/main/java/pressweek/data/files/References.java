@@ -228,6 +228,10 @@ final class References {
     rows.colours().forEach(r -> stocked.add(r.masterbatch()));
     rows.lots().forEach(r -> doubtful(r.at(), "what", r.what(), stocked));
     rows.receipts().forEach(r -> doubtful(r.at(), "what", r.what(), stocked));
+    for (LookAlikeRow row : rows.lookAlikes()) {
+      doubtful(row.at(), "a", row.a(), inserts);
+      doubtful(row.at(), "b", row.b(), inserts);
+    }
     rows.bom().stream()
         .filter(r -> r.kind() == BomRow.Kind.INSERT && !r.component().isEmpty())
         .forEach(r -> doubtful(r.at(), "component", r.component(), inserts));

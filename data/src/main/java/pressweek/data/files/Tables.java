@@ -20,6 +20,7 @@ final class Tables {
           MaterialTables.RESINS,
           MaterialTables.COLOURS,
           MaterialTables.INSERTS,
+          MaterialTables.LOOK_ALIKES,
           MaterialTables.BOM,
           MaterialTables.RECORDS,
           MaterialTables.LOTS,

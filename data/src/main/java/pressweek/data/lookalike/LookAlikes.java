@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import pressweek.data.problem.NamedPair;
 
 /**
  * Which insert parts of a plant a person could take for each other, worked out from what they are:

@@ -1,6 +1,7 @@
 package pressweek.data.problem;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A week to plan: everything the planner may know, checked and in base units. Ids referred to
@@ -12,6 +13,8 @@ import java.util.List;
  * @param jobs order lines to place, in the order of the file
  * @param unplaced order lines that fell out before planning
  * @param notChecked what was not checked or was assumed, most important first
+ * @param kitting what kits and their papers need beside; empty in plans that were made before there
+ *     were kits
  */
 public record Problem(
     Plant plant,
@@ -19,10 +22,22 @@ public record Problem(
     Materials materials,
     List<Job> jobs,
     List<Unplaced> unplaced,
-    List<NotChecked> notChecked) {
+    List<NotChecked> notChecked,
+    Optional<Kitting> kitting) {
   public Problem {
     jobs = List.copyOf(jobs);
     unplaced = List.copyOf(unplaced);
     notChecked = List.copyOf(notChecked);
+  }
+
+  /** A week of which nothing is known for kits. */
+  public Problem(
+      Plant plant,
+      Floor floor,
+      Materials materials,
+      List<Job> jobs,
+      List<Unplaced> unplaced,
+      List<NotChecked> notChecked) {
+    this(plant, floor, materials, jobs, unplaced, notChecked, Optional.empty());
   }
 }

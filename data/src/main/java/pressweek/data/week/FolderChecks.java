@@ -152,6 +152,7 @@ final class FolderChecks {
             });
     folder.materials().colours().forEach(row -> known.add(row.colour()));
     folder.materials().inserts().forEach(row -> known.add(row.tip()));
+    folder.materials().bom().forEach(row -> known.add(row.component()));
     for (RecordRow row : folder.materials().records()) {
       String what = row.what();
       boolean found = known.contains(what) || known.contains(what.substring(what.indexOf(':') + 1));
@@ -161,7 +162,7 @@ final class FolderChecks {
             "what",
             "\""
                 + what
-                + "\" is no resin, grade, colour or insert of the plant; the record serves nothing");
+                + "\" is no resin, grade, colour, insert or tip of the plant; the record serves nothing");
       }
     }
   }

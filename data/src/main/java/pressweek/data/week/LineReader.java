@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import pressweek.data.declared.Needs;
 import pressweek.data.files.OrderRow;
 import pressweek.data.files.PlantRow;
 import pressweek.data.files.PlantRow.HoursRule;
@@ -58,7 +59,7 @@ final class LineReader {
           Notes.unknown("resin", resin, "resins.csv", shop.resins().keySet()),
           "add the resin to resins.csv, or correct the order line");
     }
-    Set<String> needs = Declarations.needs(order.needs(), item);
+    Set<String> needs = Needs.of(order.needs(), item.item());
     int neededMin = Math.max(shop.clock().startMin(), shop.clock().due(order.due()));
     return shop.declarations().check(needs, item, shop.resin(resin), neededMin);
   }
@@ -67,7 +68,7 @@ final class LineReader {
     PlantRow plant = shop.plant();
     int good = Amounts.multiple(netted.needed(), plant.run().cartonMultiple());
     Quantity quantity = new Quantity(order.quantity(), netted.fromStock(), netted.made(), good);
-    Set<String> needs = Declarations.needs(order.needs(), item);
+    Set<String> needs = Needs.of(order.needs(), item.item());
     boolean asked = needs.stream().anyMatch(plant.food().needs()::contains);
     boolean kept = plant.food().keptWithFood().stream().anyMatch(c -> c.fits(item.item()));
     Optional<RunningRow> row = Optional.ofNullable(running.get(order.id()));

@@ -8,7 +8,6 @@ import pressweek.data.files.ColourRow;
 import pressweek.data.files.Folder;
 import pressweek.data.files.InputFile;
 import pressweek.data.files.InsertRow;
-import pressweek.data.files.LotRow;
 import pressweek.data.files.ReceiptRow;
 import pressweek.data.files.ResinRow;
 import pressweek.data.molding.Lightness;
@@ -132,7 +131,7 @@ final class MaterialsBuilder {
     List<Lot> lots =
         folder.materials().lots().stream()
             .filter(row -> inserts.containsKey(row.what()))
-            .map(this::lot)
+            .map(row -> KittingBuilder.lot(row, clock))
             .toList();
     List<Receipt> receipts =
         folder.materials().receipts().stream()
@@ -140,18 +139,6 @@ final class MaterialsBuilder {
             .map(this::receipt)
             .toList();
     return new Stock(folder.has(InputFile.LOTS), lots, receipts);
-  }
-
-  private Lot lot(LotRow row) {
-    return new Lot(
-        row.what(),
-        row.lot(),
-        row.bin(),
-        row.onHand(),
-        row.received().map(clock::minute).orElse(0),
-        clock.minute(row.expires()),
-        row.status(),
-        row.reservedFor());
   }
 
   private Receipt receipt(ReceiptRow row) {

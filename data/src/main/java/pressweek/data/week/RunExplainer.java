@@ -13,6 +13,7 @@ import pressweek.data.files.InputFile;
 import pressweek.data.files.InsertRow;
 import pressweek.data.files.OrderRow;
 import pressweek.data.files.PressRow;
+import pressweek.data.declared.Needs;
 import pressweek.data.files.ResinRow;
 import pressweek.data.molding.Regrind;
 import pressweek.data.problem.Hub;
@@ -208,14 +209,14 @@ public final class RunExplainer {
 
   private Regrind.Restriction regrind(ReadItem item) {
     Set<String> restricted = new HashSet<>(folder.plant().food().needs());
-    restricted.add(ItemSheet.ROHS);
-    Set<String> needs = new LinkedHashSet<>(Declarations.needs(List.of(), item));
+    restricted.add(Needs.ROHS);
+    Set<String> needs = new LinkedHashSet<>(Needs.of(List.of(), item.item()));
     needs.retainAll(restricted);
     if (needs.isEmpty()) {
       return Regrind.Restriction.NONE;
     }
-    String name = Declarations.REGRIND + item.value(Item.RESIN);
-    return shop.declarations().recorded(name, needs, shop.clock().startMin())
+    return shop.declarations()
+            .regrindApproved(item.value(Item.RESIN), needs, shop.clock().startMin())
         ? Regrind.Restriction.APPROVED
         : Regrind.Restriction.NOT_APPROVED;
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import pressweek.data.declared.Declared;
 import pressweek.data.files.ColourRow;
 import pressweek.data.files.Folder;
 import pressweek.data.files.InputFile;
@@ -32,6 +33,7 @@ final class Shop {
   private final PressFinder presses;
   private final CycleFinder cycles;
   private final OptionFinder options;
+  private final Tips tips;
   private final Declarations declarations;
 
   Shop(Folder folder, Optional<Guide> guide, PlantClock clock) {
@@ -60,7 +62,10 @@ final class Shop {
     TakeFinder takes = new TakeFinder(plant.run(), new Reservations(rows.lots(), clock));
     cycles = new CycleFinder(plant.run(), folder.floor().standards());
     options = new OptionFinder(plant, moldFinder, presses, cycles, takes);
-    declarations = new Declarations(rows.records(), inserts, clock);
+    tips = new Tips(rows.inserts(), rows.bom(), items::key);
+    declarations =
+        new Declarations(
+            new Declared(KittingBuilder.declarations(rows.records(), clock)), inserts, tips);
   }
 
   PlantRow plant() {
@@ -97,6 +102,10 @@ final class Shop {
 
   OptionFinder options() {
     return options;
+  }
+
+  Tips tips() {
+    return tips;
   }
 
   Declarations declarations() {

@@ -85,7 +85,8 @@ public final class Week {
             folder, clock, jobs, floor.states().stream().map(PressState::setup).toList()),
         jobs,
         unplaced,
-        gaps.notChecked());
+        gaps.notChecked(),
+        Optional.of(new KittingBuilder(folder, shop).build(jobs)));
   }
 
   private void lines() {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import pressweek.data.problem.NamedPair;
 
 class LookAlikesTest {
   private static final String CERTIFICATE = "the lot's certificate, looks prove nothing";

@@ -27,7 +27,9 @@ class DeclarationsTest {
         "inserts.csv",
         "insert,kind,thread,passivation,tip",
         "I1,blind,M8,,",
-        "I2,stud,M8,hexavalent,T9");
+        "I2,stud,M8,hexavalent,T9",
+        "I3,stud,M8,trivalent,T9",
+        "I4,through,M8,none,");
     needs("food", "I1");
     records("PP,food,", "PP:BLK,food,", "I1,food,");
   }
@@ -68,8 +70,10 @@ class DeclarationsTest {
         .isEqualTo("no food record for resin PP Moplen-like 5, colour BLK");
     assertThat(plant.unplaced().cure())
         .isEqualTo(
-            "ask the supplier of resin PP for a food declaration; ask the supplier of colour BLK for"
-                + " a food declaration, and enter it in records.csv");
+            "ask the supplier of resin PP for a food-contact declaration (21 CFR 177.1520, or what"
+                + " rules in your market); ask the supplier of colour BLK for a food-contact"
+                + " declaration of its colourants, then add to records.csv (what,for): PP,food;"
+                + " BLK,food");
   }
 
   @Test
@@ -103,24 +107,80 @@ class DeclarationsTest {
   void everyNeedOfTheOrderNeedsItsOwnRecord() {
     needs("food|rohs", "I1");
     assertThat(plant.unplaced().reason())
-        .isEqualTo("no rohs record for resin PP Moplen-like 5, colour BLK, insert I1");
+        .isEqualTo(
+            "no rohs record for resin PP Moplen-like 5, colour BLK, insert I1; the passivation of"
+                + " insert I1 is not known");
   }
 
   @Test
   void restrictedSubstancesAreNotAFoodNeed() {
-    needs("rohs", "I1");
-    records("PP,RoHS,", "BLK,rohs,", "I1,rohs,");
+    needs("rohs", "I4");
+    records("PP,RoHS,", "BLK,rohs,", "I4,rohs,");
     assertThat(plant.job().foodGrade()).isFalse();
   }
 
   @Test
-  void hexavalentPassivationContradictsARecordUnlessItNamesAnExemption() {
+  void hexavalentPassivationIsRefusedWhateverTheRecordSays() {
     needs("rohs", "I2");
-    records("PP,rohs,", "BLK,rohs,", "I2,rohs,", "T9,rohs,");
-    assertThat(plant.unplaced().reason()).isEqualTo("insert I2 has a hexavalent passivation");
     plant.file(
-        "records.csv", "what,for,exemption", "PP,rohs,", "BLK,rohs,", "I2,rohs,listed", "T9,rohs,");
+        "records.csv", "what,for,exemption", "PP,rohs,", "BLK,rohs,", "I2,rohs,6(c)", "T9,rohs,");
+    assertThat(plant.unplaced().reason()).isEqualTo("insert I2 has a hexavalent passivation");
+    assertThat(plant.unplaced().cure())
+        .startsWith("ask the supplier of insert I2 for a trivalent one, then ");
+    needs("rohs", "I3");
+    records("PP,rohs,", "BLK,rohs,", "I3,rohs,", "T9,rohs,");
     assertThat(plant.job().options()).isNotEmpty();
+  }
+
+  @Test
+  void unknownPassivationIsRefusedWithWhomToAsk() {
+    needs("rohs", "I1");
+    records("PP,rohs,", "BLK,rohs,", "I1,rohs,");
+    assertThat(plant.unplaced().reason()).isEqualTo("the passivation of insert I1 is not known");
+    assertThat(plant.unplaced().cure())
+        .isEqualTo(
+            "ask the supplier of insert I1 for the plating certificate, then enter the passivation"
+                + " in inserts.csv, trivalent or none");
+  }
+
+  @Test
+  void passivationThatTheItemSaysCountsForItsInsert() {
+    needs("rohs", "I1");
+    records("PP,rohs,", "BLK,rohs,", "I1,rohs,");
+    plant.file("bom.csv", "item,attribute,value", "M1,passivation,trivalent");
+    assertThat(plant.job().options()).isNotEmpty();
+  }
+
+  @Test
+  void tipOfAnInsertNeedsARecordForRestrictedSubstances() {
+    needs("rohs", "I3");
+    records("PP,rohs,", "BLK,rohs,", "I3,rohs,");
+    assertThat(plant.unplaced().reason()).isEqualTo("no rohs record for tip T9");
+    assertThat(plant.unplaced().cure())
+        .isEqualTo(
+            "ask the supplier of tip T9 for a RoHS declaration, then add to records.csv (what,for):"
+                + " T9,rohs");
+    records("PP,rohs,", "BLK,rohs,", "I3,rohs,", "T9,rohs,2026-12-02");
+    assertThat(plant.unplaced().reason())
+        .isEqualTo("no rohs record for tip T9 (records.csv:5 expires too early)");
+  }
+
+  @Test
+  void tipOfTheBillOfMaterialsNeedsARecord() {
+    plant.file("bom.csv", "item,component,kind", "M1,T7,tip");
+    assertThat(plant.unplaced().reason()).isEqualTo("no food record for tip T7");
+    records("PP,food,", "BLK,food,", "I1,food,", "T7,food,");
+    assertThat(plant.job().foodGrade()).isTrue();
+  }
+
+  @Test
+  void colourThatIsNotKnownIsNotAssumedToBeFit() {
+    plant.file(
+        "orders.csv",
+        "order,item,quantity,due,resin,needs,insert",
+        "1,M1,100,2026-12-02,PP,food,I1");
+    assertThat(plant.unplaced().reason())
+        .isEqualTo("no food record for its colour, which is not known");
   }
 
   @Test
@@ -146,6 +206,6 @@ class DeclarationsTest {
     plant.file("colours.csv", "colour", "BLK");
     records("PP,food,", "BLK,food,", "I1,food,", "QQ,food,");
     assertThat(plant.findings())
-        .anyMatch(f -> f.startsWith("records.csv:5: \"QQ\" is no resin, grade, colour or insert"));
+        .anyMatch(f -> f.startsWith("records.csv:5: \"QQ\" is no resin, grade, colour, insert or tip"));
   }
 }

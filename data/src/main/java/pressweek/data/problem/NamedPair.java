@@ -1,4 +1,4 @@
-package pressweek.data.lookalike;
+package pressweek.data.problem;
 
 /**
  * Two insert parts that a plant knows to be taken for each other, in either order.
