@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import pressweek.data.declared.Needs;
 import pressweek.data.lookalike.InsertLook;
 import pressweek.data.lookalike.LookAlikes;
 import pressweek.data.plan.Pull;
@@ -21,13 +22,22 @@ import pressweek.reports.schedule.PlanBook;
 
 /**
  * What the material handlers bring: a row a pull, by shift, then by press in the plant's order,
- * then by need-by time.
+ * then in walking order of the bins.
  */
 public final class PullReport {
+  /** Hexavalent chromium: OSHA 29 CFR 1910.1026. */
+  static final String HEXAVALENT =
+      "hexavalent chromium (OSHA 29 CFR 1910.1026): handle by the site procedure";
+
+  /** Trivalent and hexavalent films come in the same colours. */
+  static final String COLOUR_PROVES_NOTHING =
+      "restricted substances: the finish's colour proves nothing, go by the lot's certificate";
+
   private final PlanBook book;
   private final Map<String, Press> presses;
   private final List<String> pressOrder;
   private final LookAlikes lookAlikes;
+  private final Draws draws;
 
   private PullReport(PlanBook book) {
     this.book = book;
@@ -38,7 +48,8 @@ public final class PullReport {
     this.lookAlikes =
         LookAlikes.of(
             book.plan().problem().materials().inserts().stream().map(InsertLook::of).toList(),
-            Set.of());
+            Set.copyOf(book.kitting().lookAlikes()));
+    this.draws = Draws.of(book);
   }
 
   /** The rows of the pull list. */
@@ -59,7 +70,7 @@ public final class PullReport {
   private Map<Optional<ShiftSpan>, List<PullRow>> grouped() {
     Map<Optional<ShiftSpan>, List<Pull>> pulls = new LinkedHashMap<>();
     book.plan().pulls().stream()
-        .sorted(Comparator.comparingInt(Pull::needByMin))
+        .sorted(Comparator.comparingInt(this::needByMin))
         .forEach(p -> pulls.computeIfAbsent(shift(p), s -> new ArrayList<>()).add(p));
     Map<Optional<ShiftSpan>, List<PullRow>> rows = new LinkedHashMap<>();
     pulls.keySet().stream()
@@ -79,7 +90,8 @@ public final class PullReport {
     return pulls.stream()
         .sorted(
             Comparator.comparingInt((Pull p) -> pressOrder.indexOf(p.press()))
-                .thenComparingInt(Pull::needByMin))
+                .thenComparing(Pull::bin, WalkingOrder.OF_BINS)
+                .thenComparingInt(this::needByMin))
         .map(p -> row(p, shift, together))
         .toList();
   }
@@ -87,19 +99,40 @@ public final class PullReport {
   private PullRow row(Pull pull, Optional<ShiftSpan> shift, BroughtTogether together) {
     Optional<Insert> insert = book.insert(pull.insert());
     List<String> cautions = new ArrayList<>(insert.map(together::cautions).orElse(List.of()));
+    if (provesNothing(pull, insert)) {
+      cautions.add(COLOUR_PROVES_NOTHING);
+    }
     if (Cautions.isHexavalent(book, pull)) {
-      cautions.add("hexavalent chromium: handle by the site procedure");
+      cautions.add(HEXAVALENT);
     }
     if (pull.receiptMin() > 0) {
       cautions.add("from receipt " + book.clock().brief(pull.receiptMin()));
     }
     return new PullRow(
         pull,
+        needByMin(pull),
         shift,
         book.run(pull.run()).map(book::job).map(Job::line),
         insert.map(InsertWords::of).orElse("not in inserts.csv"),
         insert.map(Insert::thread).orElse(""),
+        draws.of(pull),
         cautions);
+  }
+
+  /** True for a finish by which somebody could think to know that it has no restricted substance. */
+  private boolean provesNothing(Pull pull, Optional<Insert> insert) {
+    boolean finished = insert.filter(i -> !i.finish().isBlank()).isPresent();
+    return finished
+        && book.run(pull.run())
+            .filter(run -> Needs.of(book.job(run)).contains(Needs.ROHS))
+            .isPresent();
+  }
+
+  /** Earlier than the planner counts them by the time of the change: setters start from the kit. */
+  private int needByMin(Pull pull) {
+    int changeMin =
+        book.run(pull.run()).map(r -> r.startMin() - r.change().startMin()).orElse(0);
+    return Math.max(pull.receiptMin(), pull.needByMin() - Math.max(0, changeMin));
   }
 
   /**
@@ -112,10 +145,11 @@ public final class PullReport {
     String calendar =
         Optional.ofNullable(presses.get(pull.press())).map(Press::calendar).orElse("");
     int start = book.extent().fromMin();
+    int needBy = needByMin(pull);
     return shifts
-        .at(pull.needByMin(), List.of(s -> shifts.belongs(s.shift(), calendar), s -> true))
+        .at(needBy, List.of(s -> shifts.belongs(s.shift(), calendar), s -> true))
         .filter(s -> s.span().toMin() > start)
-        .or(() -> shifts.before(pull.needByMin()).filter(s -> s.span().toMin() > start))
-        .or(() -> shifts.after(Math.max(start, pull.needByMin())));
+        .or(() -> shifts.before(needBy).filter(s -> s.span().toMin() > start))
+        .or(() -> shifts.after(Math.max(start, needBy)));
   }
 }

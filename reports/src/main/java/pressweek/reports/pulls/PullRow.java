@@ -10,18 +10,23 @@ import pressweek.reports.hours.ShiftSpan;
  * A pull as a row of the pull list.
  *
  * @param pull the pull
+ * @param needByMin when they must be at the press, minutes since 1970 UTC: one lead time before the
+ *     change begins, but not before a receipt that they come from
  * @param shift the shift in which it must be brought; empty when the plant has no shift near it
  * @param line the order line that it is for; empty when its run is not in the plan
  * @param words what the insert is, in words
  * @param thread its thread as the plant writes it; empty without one
+ * @param draw how it leaves its bin
  * @param cautions what to mind
  */
 public record PullRow(
     Pull pull,
+    int needByMin,
     Optional<ShiftSpan> shift,
     Optional<OrderLine> line,
     String words,
     String thread,
+    Draw draw,
     List<String> cautions) {
   public PullRow {
     cautions = List.copyOf(cautions);

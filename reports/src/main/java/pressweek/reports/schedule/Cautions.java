@@ -3,6 +3,7 @@ package pressweek.reports.schedule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import pressweek.data.declared.Needs;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Pull;
 import pressweek.data.problem.Insert;
@@ -29,7 +30,7 @@ public final class Cautions {
     lines.addAll(neighbours(plan.problem().materials().resins()));
     if (plan.pulls().stream().anyMatch(p -> isHexavalent(book, p))) {
       lines.add(
-          "Hexavalent chromium: some inserts of this week have a hexavalent finish. Handle them by"
+          "Hexavalent chromium (OSHA 29 CFR 1910.1026): some inserts of this week have a hexavalent finish. Handle them by"
               + " the site procedure; do not grind or heat them.");
     }
     lines.addAll(claims(plan.problem().jobs()));
@@ -76,12 +77,14 @@ public final class Cautions {
     List<String> lines = new ArrayList<>();
     if (jobs.stream().anyMatch(Job::foodGrade)) {
       lines.add(
-          "Food contact: the plan keeps food-grade work on its presses; it does not certify that a"
-              + " part is fit for food. Suppliers' declarations and whoever releases the lot do.");
+          "Food contact: the plan keeps food-grade work on its presses and names its lots (EC"
+              + " 1935/2004, Art. 17); it never certifies that a part is fit for food. Suppliers'"
+              + " declarations and whoever releases the lot do.");
     }
-    if (jobs.stream().anyMatch(j -> j.line().needs().contains("rohs"))) {
+    if (jobs.stream().anyMatch(j -> Needs.of(j).contains(Needs.ROHS))) {
       lines.add(
-          "Restricted substances: the plan looks for a record and certifies nothing; suppliers'"
+          "Restricted substances (RoHS, Directive 2011/65/EU, Annex II): the plan looks for a record"
+              + " and certifies nothing; the colour of a finish proves nothing; suppliers'"
               + " declarations and whoever releases the lot do.");
     }
     return lines;

@@ -14,6 +14,7 @@ import pressweek.data.problem.Downtime;
 import pressweek.data.problem.Hours;
 import pressweek.data.problem.Insert;
 import pressweek.data.problem.Job;
+import pressweek.data.problem.Kitting;
 import pressweek.data.problem.Option;
 import pressweek.data.problem.Press;
 import pressweek.reports.hours.PlantClock;
@@ -73,6 +74,11 @@ public final class PlanBook {
   /** The plan. */
   public Plan plan() {
     return plan;
+  }
+
+  /** What kits and their papers need; nothing in a plan that was made before there were kits. */
+  public Kitting kitting() {
+    return plan.problem().kitting().orElse(Kitting.NONE);
   }
 
   /** The plant's clock. */

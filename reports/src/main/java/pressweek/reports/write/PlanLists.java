@@ -4,10 +4,13 @@ import java.util.List;
 import pressweek.reports.changes.ChangeList;
 import pressweek.reports.handover.HandoverList;
 import pressweek.reports.listing.Listing;
+import pressweek.reports.kits.KitList;
 import pressweek.reports.pulls.PullList;
 import pressweek.reports.schedule.PlanBook;
 import pressweek.reports.schedule.ScheduleList;
 import pressweek.reports.schedule.UnplacedList;
+import pressweek.reports.trace.ClearanceList;
+import pressweek.reports.trace.TraceList;
 
 /** Every list of a plan, in the order in which files and sheets come. A new list is added here. */
 final class PlanLists {
@@ -18,8 +21,11 @@ final class PlanLists {
     return List.of(
         ScheduleList.of(book),
         PullList.of(book),
+        KitList.of(book),
         ChangeList.of(book),
         UnplacedList.of(book),
+        ClearanceList.of(book),
+        TraceList.of(book),
         HandoverList.of(edition.handover(), book.clock()));
   }
 }

@@ -43,6 +43,9 @@ final class PlanParts {
     return switch (list.name()) {
       case "schedule" -> new ScheduleSheet(book).content();
       case "pulls" -> new PullSheet(book).content();
+      case "kits" -> new KitSheet(book).content();
+      case "clearance" -> new ClearanceSheet(book).content();
+      case "trace" -> list.rows().isEmpty() ? List.of() : ListingTable.content(list, book.clock());
       case "changes" -> new ChangeSheet(book).content();
       case HANDOVER -> new HandoverSheet(book).content(edition.handover());
       default -> ListingTable.content(list, book.clock());

@@ -9,6 +9,18 @@ import pressweek.data.problem.Materials;
 import pressweek.reports.sample.SampleWeek;
 import pressweek.reports.sample.SmallPlan;
 import pressweek.reports.schedule.PlanBook;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import pressweek.data.plan.Change;
+import pressweek.data.plan.ChangeKind;
+import pressweek.data.problem.Bringing;
+import pressweek.data.problem.Kitting;
+import pressweek.data.problem.Lot;
+import pressweek.data.problem.LotStatus;
+import pressweek.data.problem.NamedPair;
+import pressweek.data.problem.Setup;
+import pressweek.data.problem.Stock;
 
 class PullReportTest {
   private static final String MONDAY = "2026-11-30T";
@@ -147,7 +159,8 @@ class PullReportTest {
             100));
     assertThat(rows(plan).get(0).cautions())
         .containsExactly(
-            "hexavalent chromium: handle by the site procedure", "from receipt Tue 10:00");
+            "hexavalent chromium (OSHA 29 CFR 1910.1026): handle by the site procedure",
+            "from receipt Tue 10:00");
   }
 
   @Test
@@ -167,6 +180,147 @@ class PullReportTest {
             "2026-11-30 early V2",
             "2026-11-30 late V1");
     assertThat(rows.get(0).pull().needByMin()).isEqualTo(SampleWeek.at(MONDAY + "06:30"));
+  }
+
+  @Test
+  void binsOfAPressComeInWalkingOrder() {
+    SmallPlan plan = oneRun();
+    for (String bin : List.of("A10", "", "A2", "a1", "B1")) {
+      plan.pulls.add(new Pull("R1", "V1", SampleWeek.at(MONDAY + "07:30"), "S0825", "L", bin, 0, 1));
+    }
+    assertThat(rows(plan)).extracting(r -> r.pull().bin()).containsExactly("a1", "A2", "A10", "B1", "");
+  }
+
+  @Test
+  void insertsAreBroughtOneLeadTimeBeforeTheChange() {
+    Setup blank = new Setup("", "", "", "");
+    Setup set = new Setup("M1", "", "PP", "BLK");
+    Change change =
+        SmallPlan.change(
+            List.of(ChangeKind.MOLD), blank, set, MONDAY + "13:40", MONDAY + "14:40");
+    SmallPlan plan =
+        new SmallPlan()
+            .job("4711", "V1", MONDAY + "22:00")
+            .run(
+                "R1",
+                "4711/1",
+                "V1",
+                change,
+                List.of(SampleWeek.at(MONDAY + "14:40"), SampleWeek.at(MONDAY + "20:00")))
+            .pull("R1", "V1", MONDAY + "14:10", "S0825");
+    PullRow row = rows(plan).get(0);
+    assertThat(row.needByMin()).isEqualTo(SampleWeek.at(MONDAY + "13:10"));
+    assertThat(row.shiftId()).isEqualTo("2026-11-30 early");
+    plan.pulls.clear();
+    int receipt = SampleWeek.at(MONDAY + "14:05");
+    plan.pulls.add(
+        new Pull("R1", "V1", SampleWeek.at(MONDAY + "14:10"), "S0825", "", "", receipt, 9));
+    assertThat(rows(plan).get(0).needByMin()).isEqualTo(receipt);
+  }
+
+  private static SmallPlan inBin(Bringing bringing) {
+    SmallPlan plan = oneRun();
+    plan.materials =
+        new Materials(
+            List.of(),
+            List.of(),
+            plan.materials.inserts(),
+            new Stock(
+                true,
+                List.of(
+                    new Lot(
+                        "S0825",
+                        "L1",
+                        "A-3",
+                        1_000,
+                        0,
+                        OptionalInt.empty(),
+                        LotStatus.USABLE,
+                        "")),
+                List.of()));
+    plan.kitting =
+        new Kitting(
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            Map.of(),
+            bringing);
+    return take(plan, "R1", "07:30", 400);
+  }
+
+  private static SmallPlan take(SmallPlan plan, String run, String time, int pieces) {
+    plan.pulls.add(
+        new Pull(run, "V1", SampleWeek.at(MONDAY + time), "S0825", "L1", "A-3", 0, pieces));
+    return plan;
+  }
+
+  @Test
+  void partOfABinIsSaidWithWhatIsInIt() {
+    SmallPlan plan = take(inBin(Bringing.BY_PIECES), "R1", "07:31", 600);
+    assertThat(rows(plan).get(0).draw())
+        .isEqualTo(new Draw(Optional.of(1_000), 400, 0, "takes 400 of 1,000 in bin A-3"));
+    assertThat(rows(plan).get(1).draw())
+        .isEqualTo(new Draw(Optional.of(600), 600, 0, "takes all 600 in bin A-3"));
+  }
+
+  @Test
+  void wholeBinsAndCartonsSayWhatComesBack() {
+    SmallPlan bins = inBin(new Bringing(Bringing.By.BINS, 1));
+    assertThat(rows(bins).get(0).draw())
+        .isEqualTo(
+            new Draw(
+                Optional.of(1_000),
+                1_000,
+                600,
+                "takes 400 of 1,000 in bin A-3; bring 1,000, at least 600 come back"));
+    SmallPlan cartons = inBin(new Bringing(Bringing.By.CARTONS, 250));
+    assertThat(rows(cartons).get(0).draw().bring()).isEqualTo(500);
+    assertThat(rows(cartons).get(0).draw().back()).isEqualTo(100);
+  }
+
+  @Test
+  void restStaysInTheBinWhileAnotherRunNeedsIt() {
+    SmallPlan plan = take(inBin(new Bringing(Bringing.By.BINS, 1)), "R2", "11:59", 100);
+    assertThat(rows(plan).get(0).draw().bring()).isEqualTo(400);
+    SmallPlan later = take(inBin(new Bringing(Bringing.By.BINS, 1)), "R2", "12:00", 100);
+    assertThat(rows(later).get(0).draw().bring()).isEqualTo(1_000);
+  }
+
+  @Test
+  void pairThatThePlantNamesIsFlaggedOnBothRows() {
+    SmallPlan plan =
+        oneRun().pull("R1", "V1", MONDAY + "07:30", "L1000").pull("R1", "V2", MONDAY + "08:00", "X0012");
+    assertThat(rows(plan)).allSatisfy(r -> assertThat(r.cautions()).isEmpty());
+    plan.kitting =
+        new Kitting(
+            List.of(new NamedPair("X0012", "L1000", "the nut has a nylon ring")),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            Map.of(),
+            Bringing.BY_PIECES);
+    assertThat(rows(plan))
+        .extracting(PullRow::caution)
+        .containsExactly(
+            "do not mix with X0012 (taken for each other in this plant): the nut has a nylon ring",
+            "do not mix with L1000 (taken for each other in this plant): the nut has a nylon ring");
+  }
+
+  @Test
+  void colourOfTheFinishProvesNothingWhereRestrictedSubstancesAreAskedFor() {
+    SmallPlan plan = oneRun().pull("R1", "V1", MONDAY + "07:30", "S0825");
+    assertThat(PullList.caution(PlanBook.of(plan.plan()))).doesNotContain("2011/65/EU");
+    plan.needs("rohs");
+    assertThat(rows(plan).get(0).cautions())
+        .containsExactly(
+            "restricted substances: the finish's colour proves nothing, go by the lot's certificate");
+    assertThat(PullList.caution(PlanBook.of(plan.plan())))
+        .containsOnlyOnce("RoHS: Directive 2011/65/EU, Annex II");
   }
 
   @Test

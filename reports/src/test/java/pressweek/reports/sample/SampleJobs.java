@@ -42,6 +42,28 @@ public final class SampleJobs {
         List.of(option(choice)));
   }
 
+  /** The same job for an order that asks these of its material. */
+  static Job asking(Job job, List<String> needs) {
+    OrderLine line = job.line();
+    return new Job(
+        new OrderLine(
+            line.order(),
+            line.line(),
+            line.customer(),
+            line.item(),
+            line.quantity(),
+            line.requestedMin(),
+            needs,
+            line.note()),
+        job.item(),
+        job.quantity(),
+        job.deadline(),
+        job.resin(),
+        job.colour(),
+        job.foodGrade(),
+        job.options());
+  }
+
   private static Option option(Choice choice) {
     int shots = (choice.pieces() + 3) / 4;
     return new Option(
@@ -55,11 +77,16 @@ public final class SampleJobs {
   }
 
   public static Mold mold(String id) {
+    return mold(id, OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
+  /** A mold whose parts and runner weigh this, grams. */
+  static Mold mold(String id, OptionalDouble partG, OptionalDouble runnerG) {
     OptionalDouble none = OptionalDouble.empty();
     return new Mold(
         id,
         new Mold.Use(List.of("LV90"), Optional.empty(), List.of(), List.of(), Map.of()),
-        new Mold.Cavities(4, 4, none, none, none, none, none),
+        new Mold.Cavities(4, 4, partG, runnerG, none, none, none),
         new Mold.Body(Optional.empty(), none, none, none, none, none, ""),
         new Mold.RunsOn(List.of(), List.of(), List.of(), Optional.empty()),
         new Mold.MoldChange(OptionalInt.empty(), false, OptionalInt.empty()),

@@ -3,6 +3,8 @@ package pressweek.reports.sample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import pressweek.data.plan.Change;
 import pressweek.data.plan.ChangeKind;
 import pressweek.data.plan.Charge;
@@ -19,7 +21,9 @@ import pressweek.data.plan.Wait;
 import pressweek.data.problem.Downtime;
 import pressweek.data.problem.Floor;
 import pressweek.data.problem.Job;
+import pressweek.data.problem.Kitting;
 import pressweek.data.problem.Materials;
+import pressweek.data.problem.Mold;
 import pressweek.data.problem.NotChecked;
 import pressweek.data.problem.PressState;
 import pressweek.data.problem.Problem;
@@ -42,6 +46,8 @@ public final class SmallPlan {
   public final List<Downtime> downtime = new ArrayList<>();
   public Map<Rule, Long> costs = Map.of();
   public Materials materials = SampleWeek.materials(true);
+  private Mold mold = SampleJobs.mold("M1");
+  public Kitting kitting = Kitting.NONE;
   public String replaces = "";
   public boolean money = true;
   public boolean stopped;
@@ -57,6 +63,18 @@ public final class SmallPlan {
   /** Adds line 1 of an order. */
   public SmallPlan job(String order, SampleJobs.Choice choice) {
     jobs.add(SampleJobs.job(order, "1", choice));
+    return this;
+  }
+
+  /** Grams of a part and of the runner of mold {@code M1}. */
+  public SmallPlan moldGrams(double partG, double runnerG) {
+    mold = SampleJobs.mold("M1", OptionalDouble.of(partG), OptionalDouble.of(runnerG));
+    return this;
+  }
+
+  /** What the order of the last job asks of its material. */
+  public SmallPlan needs(String... needs) {
+    jobs.add(SampleJobs.asking(jobs.remove(jobs.size() - 1), List.of(needs)));
     return this;
   }
 
@@ -126,7 +144,7 @@ public final class SmallPlan {
             SampleWeek.plant("Quillback Grips", money),
             new Floor(
                 SampleWeek.presses(2),
-                List.of(SampleJobs.mold("M1")),
+                List.of(mold),
                 states,
                 downtime,
                 promises,
@@ -134,7 +152,8 @@ public final class SmallPlan {
             materials,
             jobs,
             List.of(),
-            notChecked),
+            notChecked,
+            Optional.of(kitting)),
         runs,
         dismounts,
         pulls,

@@ -67,7 +67,14 @@ class PlanCsvTest {
   void filesAreTheLists() {
     assertThat(PlanCsv.files(plan().plan()).keySet())
         .containsExactly(
-            "schedule.csv", "pulls.csv", "changes.csv", "unplaced.csv", "handover.csv");
+            "schedule.csv",
+            "pulls.csv",
+            "kits.csv",
+            "changes.csv",
+            "unplaced.csv",
+            "clearance.csv",
+            "trace.csv",
+            "handover.csv");
   }
 
   @Test
@@ -87,9 +94,10 @@ class PlanCsvTest {
   void pullRowIsWritten() {
     assertThat(PlanCsv.files(plan().plan()).get("pulls.csv"))
         .isEqualTo(
-            "need_by,shift,press,run,order,line,insert,words,thread,bin,lot,pieces,caution\r\n"
-                + "2026-11-30T08:10+01:00,2026-11-30 early,V1,R1,4711,1,S0825,"
-                + "\"stud, M8x1.25, 25 mm, steel, zinc trivalent\",M8x1.25,C1-2,L1,540,\r\n");
+            "need_by,shift,press,run,order,line,insert,words,thread,bin,lot,pieces,caution,"
+                + "draw,in_bin,bring,back,back_to\r\n"
+                + "2026-11-30T07:30+01:00,2026-11-30 early,V1,R1,4711,1,S0825,"
+                + "\"stud, M8x1.25, 25 mm, steel, zinc trivalent\",M8x1.25,C1-2,L1,540,,,,540,0,C1-2\r\n");
   }
 
   @Test

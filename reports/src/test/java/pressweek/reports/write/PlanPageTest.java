@@ -159,7 +159,7 @@ class PlanPageTest {
             "<td class=\"key\" data-name=\"insert\">S0825</td>"
                 + "<td data-name=\"what it is\">stud, <b>M8x1.25</b>, 25 mm, steel, zinc"
                 + " trivalent</td>"
-                + "<td data-name=\"bin\">C1-2</td><td data-name=\"lot\">L1</td>"
+                + "<td data-name=\"bin\"><div>C1-2</div></td><td data-name=\"lot\">L1</td>"
                 + "<td class=\"figure\" data-name=\"pieces\">540</td>"
                 + "<td data-name=\"for line\">4711/1</td><td data-name=\"run\">R1</td>"
                 + "<td data-name=\"caution\"><div>do not mix with S5616 (5/16-18 UNC instead of"
@@ -206,7 +206,7 @@ class PlanPageTest {
             + "<span>Quillback Grips</span><span>made Mon 30 Nov 05:40</span>"
             + "<span class=\"printed\">";
     assertThat(page.split(Pattern.quote(head), -1)).hasSize(sheets + 1);
-    assertThat(sheets).isEqualTo(8);
+    assertThat(sheets).isEqualTo(9);
   }
 
   @Test
