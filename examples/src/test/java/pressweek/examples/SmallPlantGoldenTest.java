@@ -25,7 +25,16 @@ final class SmallPlantGoldenTest {
   @TempDir private Path out;
 
   @ParameterizedTest
-  @ValueSource(strings = {"schedule.csv", "pulls.csv", "changes.csv", "unplaced.csv"})
+  @ValueSource(
+      strings = {
+        "schedule.csv",
+        "pulls.csv",
+        "kits.csv",
+        "changes.csv",
+        "unplaced.csv",
+        "clearance.csv",
+        "trace.csv"
+      })
   void listsAreAsExpected(String name) throws IOException {
     plan(SMALL, "300");
     Path expected = SMALL.resolve("expected").resolve(name);

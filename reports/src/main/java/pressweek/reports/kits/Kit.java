@@ -10,7 +10,7 @@ import pressweek.data.problem.Job;
  * @param run the run
  * @param job what it makes
  * @param readyByMin when it must be at the press, minutes since 1970 UTC: one lead time before the
- *     change begins
+ *     change begins, or when the last of it comes in
  * @param parts what is in it
  * @param signs who signs that it is complete, in turn
  */

@@ -48,10 +48,14 @@ public final class KitReport {
   private Kit kit(Run run) {
     Job job = book.job(run);
     int lead = book.plan().problem().plant().crew().insertLeadMin();
+    int readyBy =
+        pulls.getOrDefault(run.id(), List.of()).stream()
+            .mapToInt(PullRow::needByMin)
+            .reduce(run.change().startMin() - lead, Math::max);
     return new Kit(
         run,
         job,
-        run.change().startMin() - lead,
+        readyBy,
         parts(run, job),
         job.foodGrade() ? THREE : TWO);
   }

@@ -41,7 +41,7 @@ public final class ClearanceReport {
             "dryer",
             (dryer.isEmpty() ? "of " + run.press() : dryer) + " empty, swept out, filter clean"));
     checks.add(new Check("loader", "hopper, hoses and loader of " + run.press() + " emptied"));
-    checks.add(new Check("resin", "only " + material(job) + "; other bags and gaylords away"));
+    checks.add(new Check("resin", "only " + material(job) + "; other bags and boxes away"));
     checks.add(new Check("regrind", "no grinder connected but for runners that are approved"));
     checks.add(new Check("old parts", "none on the press, the belt, the table or the floor"));
     checks.add(new Check("inserts", "only those of the kit; trays and chutes of others emptied"));

@@ -16,16 +16,13 @@ import pressweek.reports.schedule.PlanBook;
 /** The trace sheet as a list. */
 public final class TraceList {
   private static final String WRITE =
-      "Another lot in the run begins a new row.";
+      "Write down what is loaded; another lot within a run begins a new row and a lot of its own.";
   private static final String FOOD =
-      " Food contact: Regulation (EC) 1935/2004, Art. 17 asks which lot came from whom and went to"
-          + " whom.";
-  private static final String OLEFIN =
-      " 21 CFR 177.1520 is about olefin polymers; the supplier's paper says what complies.";
-  private static final String RESTRICTED =
-      " Restricted substances: Directive 2011/65/EU (RoHS), Annex II.";
+      " Food: EC 1935/2004, Art. 17 asks whence each lot came and where it went";
+  private static final String OLEFIN = "; olefins: 21 CFR 177.1520, by the supplier's paper";
+  private static final String RESTRICTED = " RoHS: Directive 2011/65/EU, Annex II.";
   private static final String NEVER =
-      " Pressweek never certifies: suppliers' declarations and whoever releases the lot do.";
+      " Pressweek never certifies: the suppliers and whoever releases the lot do.";
 
   private TraceList() {}
 
@@ -115,8 +112,7 @@ public final class TraceList {
             .anyMatch(s -> s.kind() == Subject.Kind.RESIN && SupplierPaper.isOlefin(s.id()));
     boolean restricted = rows.stream().anyMatch(r -> r.need().equals(Needs.ROHS));
     return WRITE
-        + (food ? FOOD : "")
-        + (olefin ? OLEFIN : "")
+        + (food ? FOOD + (olefin ? OLEFIN : "") + "." : "")
         + (restricted ? RESTRICTED : "")
         + NEVER;
   }

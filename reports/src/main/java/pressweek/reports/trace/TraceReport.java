@@ -111,19 +111,26 @@ public final class TraceReport {
     List<Source> sources = new ArrayList<>();
     for (Pull pull : pulls.getOrDefault(run.id(), List.of())) {
       if (ids.contains(pull.insert())) {
-        String note = pull.lot().isEmpty() ? "write down the lot that is brought" : "";
         sources.add(
             new Source(
                 pull.lot(),
                 pull.bin(),
                 Optional.of(pull.pieces()),
                 paper(pull.insert(), pull.lot()),
-                note));
+                note(pull, !sources.isEmpty())));
       }
     }
     return sources.isEmpty()
         ? List.of(new Source("", "", Optional.empty(), "", listed(ids)))
         : sources;
+  }
+
+  /** Parts from another lot are a lot of their own, so that neither hides the other. */
+  private static String note(Pull pull, boolean another) {
+    if (pull.lot().isEmpty()) {
+      return "write down the lot that is brought";
+    }
+    return another ? "another lot: keep the parts made from it apart" : "";
   }
 
   private String paper(String what, String lot) {

@@ -45,7 +45,7 @@ final class PlanParts {
       case "pulls" -> new PullSheet(book).content();
       case "kits" -> new KitSheet(book).content();
       case "clearance" -> new ClearanceSheet(book).content();
-      case "trace" -> list.rows().isEmpty() ? List.of() : ListingTable.content(list, book.clock());
+      case "trace" -> new TraceSheet(book).content();
       case "changes" -> new ChangeSheet(book).content();
       case HANDOVER -> new HandoverSheet(book).content(edition.handover());
       default -> ListingTable.content(list, book.clock());

@@ -53,6 +53,14 @@ class KitReportTest {
   }
 
   @Test
+  void kitThatWaitsForAReceiptIsReadyWhenItIsIn() {
+    SmallPlan plan = oneRun();
+    int receipt = SampleWeek.at(MONDAY + "07:45");
+    plan.pulls.add(new Pull("R1", "V1", receipt, "L1000", "", "", receipt, 9));
+    assertThat(kits(plan).get(0).readyByMin()).isEqualTo(receipt);
+  }
+
+  @Test
   void masterbatchIsNamedWithItsLetDown() {
     SmallPlan plan = oneRun();
     plan.kitting =

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import pressweek.data.plan.Pull;
 import pressweek.data.problem.LotStatus;
 import pressweek.data.problem.Tip;
 import pressweek.reports.listing.Listing;
@@ -56,6 +57,21 @@ class TraceReportTest {
             "insert S0825 / L1 / plating 12 / records.csv:4");
     assertThat(rows(plan).get(0).source().note())
         .isEqualTo("write down the lot that is loaded; at hand: R7");
+  }
+
+  @Test
+  void anotherLotOfTheSameInsertIsKeptApart() {
+    SmallPlan plan = food();
+    int needBy = SampleWeek.at(MONDAY + "07:30");
+    plan.pulls.add(new Pull("R1", "V2", needBy, "S0825", "L2", "C1-3", 0, 20));
+    plan.pulls.add(new Pull("R1", "V2", needBy, "S0825", "", "", needBy, 5));
+    assertThat(rows(plan))
+        .filteredOn(r -> r.subject().id().equals("S0825"))
+        .extracting(r -> r.source().note())
+        .containsExactly(
+            "",
+            "another lot: keep the parts made from it apart",
+            "write down the lot that is brought");
   }
 
   @Test
