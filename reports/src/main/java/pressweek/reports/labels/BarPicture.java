@@ -33,9 +33,9 @@ public final class BarPicture {
     int modules = code.getWidth() + 2 * BarCode.QUIET_CODE_128;
     double module = Math.min(MOST_MODULE_MM, widthMm / modules);
     double high = heightMm / module;
-    Element svg = svg(modules, high, module);
-    row(svg, code, 0, BarCode.QUIET_CODE_128, new double[] {0, high});
-    return svg;
+    StringBuilder dark = new StringBuilder();
+    row(dark, code, 0, BarCode.QUIET_CODE_128, new double[] {0, high});
+    return svg(modules, high, module).add(path(dark));
   }
 
   /**
@@ -50,11 +50,12 @@ public final class BarPicture {
 
   private static Element squares(BitMatrix code, double sideMm) {
     int modules = code.getWidth() + 2 * BarCode.QUIET_QR;
-    Element svg = svg(modules, modules, Math.min(MOST_MODULE_MM, sideMm / modules));
+    StringBuilder dark = new StringBuilder();
     for (int y = 0; y < code.getHeight(); y++) {
-      row(svg, code, y, BarCode.QUIET_QR, new double[] {y + BarCode.QUIET_QR, 1});
+      row(dark, code, y, BarCode.QUIET_QR, new double[] {y + BarCode.QUIET_QR, 1});
     }
-    return svg;
+    double module = Math.min(MOST_MODULE_MM, sideMm / modules);
+    return svg(modules, modules, module).add(path(dark));
   }
 
   private static boolean fits(int modules, double widthMm) {
@@ -74,8 +75,15 @@ public final class BarPicture {
                 .attr("height", number(high)));
   }
 
-  /** The dark modules of a row, those that touch drawn as one; {@code place} is top and height. */
-  private static void row(Element svg, BitMatrix code, int y, int quiet, double[] place) {
+  private static Element path(StringBuilder dark) {
+    return Element.of("path").attr("d", dark.toString());
+  }
+
+  /**
+   * The dark modules of a row as oblongs of a path, those that touch as one; {@code place} is top
+   * and height.
+   */
+  private static void row(StringBuilder path, BitMatrix code, int y, int quiet, double[] place) {
     int from = 0;
     while (from < code.getWidth()) {
       int to = from;
@@ -83,12 +91,9 @@ public final class BarPicture {
         to++;
       }
       if (to > from) {
-        svg.add(
-            Element.of("rect")
-                .attr("x", number(from + quiet))
-                .attr("y", number(place[0]))
-                .attr("width", number(to - from))
-                .attr("height", number(place[1])));
+        path.append('M').append(from + quiet).append(' ').append(number(place[0]));
+        path.append('h').append(to - from).append('v').append(number(place[1]));
+        path.append('h').append(from - to).append('z');
       }
       from = to + 1;
     }

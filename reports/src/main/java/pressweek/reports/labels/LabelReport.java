@@ -15,7 +15,7 @@ import pressweek.reports.schedule.PlanBook;
  */
 public final class LabelReport {
   /** Pulls that fit on a label. */
-  static final int PULLS = 3;
+  static final int PULLS = 2;
 
   private LabelReport() {}
 

@@ -15,8 +15,8 @@ final class LabelSheet {
   /** Room for the bars, and their height; the label itself is sized in the style. */
   private static final double BARS_MM = 86;
 
-  private static final double BARS_HIGH_MM = 9;
-  private static final double SQUARE_MM = 26;
+  private static final double BARS_HIGH_MM = 8;
+  private static final double SQUARE_MM = 25;
 
   private static final String CAUTION =
       "A label says what the plan asks for; compare the lot's own papers with it before use.";
@@ -54,9 +54,8 @@ final class LabelSheet {
             .add("span", "need by " + book.clock().brief(label.needByMin())));
     Element words =
         Element.of("div", "labelwords")
-            .add("div", "line " + label.job().id())
             .add("div", label.job().item().code())
-            .add("div", "mold " + label.run().mold());
+            .add("div", "line " + label.job().id() + ", mold " + label.run().mold());
     label.pulls().forEach(p -> words.add(pull(p)));
     if (label.pulls().isEmpty()) {
       words.add(Element.of("div", "pull").text("no inserts from stock"));

@@ -18,21 +18,25 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.StringReader;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Element;
-import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
 /** Pictures are painted from their own numbers as a printer would, then read by a scanner. */
 class BarPictureTest {
   private static final double DOTS_PER_MM = 300 / 25.4;
+  private static final Pattern OBLONG =
+      Pattern.compile("M([\\d.]+) ([\\d.]+)h([\\d.]+)v([\\d.]+)h(-[\\d.]+)z");
 
   private static Element svg(pressweek.reports.markup.Element picture)
       throws ParserConfigurationException, IOException, SAXException {
@@ -51,6 +55,33 @@ class BarPictureTest {
     return number(svg, "width") / Double.parseDouble(svg.getAttribute("viewBox").split(" ")[2]);
   }
 
+  private static Rectangle2D oblong(Element rect) {
+    return new Rectangle2D.Double(
+        number(rect, "x"), number(rect, "y"), number(rect, "width"), number(rect, "height"));
+  }
+
+  /** The oblongs of the path: each goes right, down, back and is closed. */
+  private static List<Rectangle2D> dark(Element svg) {
+    String path = ((Element) svg.getElementsByTagName("path").item(0)).getAttribute("d");
+    assertThat(OBLONG.matcher(path).replaceAll("")).isEmpty();
+    return OBLONG
+        .matcher(path)
+        .results()
+        .map(
+            m -> {
+              double[] n = new double[5];
+              Arrays.setAll(n, i -> Double.parseDouble(m.group(i + 1)));
+              assertThat(n[4]).isEqualTo(-n[2]);
+              return (Rectangle2D) new Rectangle2D.Double(n[0], n[1], n[2], n[3]);
+            })
+        .toList();
+  }
+
+  private static Rectangle2D scaled(Rectangle2D r, double scale) {
+    return new Rectangle2D.Double(
+        r.getX() * scale, r.getY() * scale, r.getWidth() * scale, r.getHeight() * scale);
+  }
+
   /** Painted at 300 dots an inch on grey paper, so that the light edge has to come from the picture. */
   private static BufferedImage painted(Element svg) {
     double scale = moduleMm(svg) * DOTS_PER_MM;
@@ -60,17 +91,10 @@ class BarPictureTest {
     Graphics2D pen = image.createGraphics();
     pen.setColor(Color.DARK_GRAY);
     pen.fillRect(0, 0, wide, high);
-    NodeList all = svg.getElementsByTagName("rect");
-    for (int i = 0; i < all.getLength(); i++) {
-      Element rect = (Element) all.item(i);
-      pen.setColor(rect.getAttribute("class").equals("ground") ? Color.WHITE : Color.BLACK);
-      pen.fill(
-          new Rectangle2D.Double(
-              number(rect, "x") * scale,
-              number(rect, "y") * scale,
-              number(rect, "width") * scale,
-              number(rect, "height") * scale));
-    }
+    pen.setColor(Color.WHITE);
+    pen.fill(scaled(oblong((Element) svg.getElementsByTagName("rect").item(0)), scale));
+    pen.setColor(Color.BLACK);
+    dark(svg).forEach(d -> pen.fill(scaled(d, scale)));
     pen.dispose();
     return image;
   }
@@ -97,11 +121,10 @@ class BarPictureTest {
   @Test
   void barsHaveTenLightModulesOnEachSide() throws Exception {
     Element svg = svg(BarPicture.code128("2026-W49/3 R017", 86, 9).orElseThrow());
-    NodeList all = svg.getElementsByTagName("rect");
-    Element last = (Element) all.item(all.getLength() - 1);
-    double wide = number((Element) all.item(0), "width");
-    assertThat(number((Element) all.item(1), "x")).isEqualTo(10);
-    assertThat(wide - number(last, "x") - number(last, "width")).isEqualTo(10);
+    List<Rectangle2D> dark = dark(svg);
+    double wide = oblong((Element) svg.getElementsByTagName("rect").item(0)).getWidth();
+    assertThat(dark.get(0).getX()).isEqualTo(10);
+    assertThat(wide - dark.get(dark.size() - 1).getMaxX()).isEqualTo(10);
   }
 
   @Test
@@ -132,9 +155,12 @@ class BarPictureTest {
   @Test
   void squareHasFourLightModulesRoundIt() throws Exception {
     Element svg = svg(BarPicture.qr("plan 2026-W49/3", 26).orElseThrow());
-    Element first = (Element) svg.getElementsByTagName("rect").item(1);
-    assertThat(number(first, "x")).isEqualTo(4);
-    assertThat(number(first, "y")).isEqualTo(4);
+    List<Rectangle2D> dark = dark(svg);
+    double side = oblong((Element) svg.getElementsByTagName("rect").item(0)).getWidth();
+    assertThat(dark.stream().mapToDouble(Rectangle2D::getX).min()).hasValue(4);
+    assertThat(dark.stream().mapToDouble(Rectangle2D::getY).min()).hasValue(4);
+    assertThat(dark.stream().mapToDouble(Rectangle2D::getMaxX).max()).hasValue(side - 4);
+    assertThat(dark.stream().mapToDouble(Rectangle2D::getMaxY).max()).hasValue(side - 4);
   }
 
   @Test
