@@ -153,7 +153,9 @@ final class PlanCommand implements Callable<Integer> {
     if (replaces.isEmpty()) {
       EarlierPlans there = EarlierPlans.in(out);
       PrintWriter err = spec.commandLine().getErr();
-      there.complaints().forEach(c -> err.println(out + ": " + c + "; nothing is compared with it"));
+      there
+          .complaints()
+          .forEach(c -> err.println(out + ": " + c + "; nothing is compared with it"));
       return there;
     }
     Path file = Path.of(replaces);

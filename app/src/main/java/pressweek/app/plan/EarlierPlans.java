@@ -21,8 +21,7 @@ import pressweek.data.problem.Job;
  * @param numbers numbers that have been given out
  * @param complaints what was wrong with a plan file that could not be read
  */
-public record EarlierPlans(
-    Optional<Plan> replaced, List<String> numbers, List<String> complaints) {
+public record EarlierPlans(Optional<Plan> replaced, List<String> numbers, List<String> complaints) {
   public EarlierPlans {
     numbers = List.copyOf(numbers);
     complaints = List.copyOf(complaints);

@@ -32,10 +32,7 @@ final class CalendarText {
 
   private static String escaped(String text) {
     StringBuilder escaped = new StringBuilder();
-    text.replace("\r\n", "\n")
-        .replace('\r', '\n')
-        .codePoints()
-        .forEach(c -> append(escaped, c));
+    text.replace("\r\n", "\n").replace('\r', '\n').codePoints().forEach(c -> append(escaped, c));
     return escaped.toString();
   }
 

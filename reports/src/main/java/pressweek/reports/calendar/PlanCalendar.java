@@ -126,12 +126,13 @@ public final class PlanCalendar {
       text.time("DTEND", entry.span().toMin());
     }
     String plan =
-        "Plan " + head.number() + (head.replaces().isEmpty() ? "" : ", replaces " + head.replaces());
+        "Plan "
+            + head.number()
+            + (head.replaces().isEmpty() ? "" : ", replaces " + head.replaces());
     text.text("SUMMARY", entry.summary())
         .text("LOCATION", entry.press())
         .text(
-            "DESCRIPTION",
-            entry.description().isEmpty() ? plan : entry.description() + "\n" + plan)
+            "DESCRIPTION", entry.description().isEmpty() ? plan : entry.description() + "\n" + plan)
         .line("END", "VEVENT");
   }
 }

@@ -69,10 +69,7 @@ public final class BarPicture {
         .attr("viewBox", "0 0 " + number(wide) + " " + number(high))
         .attr("shape-rendering", "crispEdges")
         .attr("aria-hidden", "true")
-        .add(
-            Element.of("rect", "ground")
-                .attr("width", number(wide))
-                .attr("height", number(high)));
+        .add(Element.of("rect", "ground").attr("width", number(wide)).attr("height", number(high)));
   }
 
   private static Element path(StringBuilder dark) {

@@ -38,11 +38,9 @@ public final class LabelReport {
     List<KitLabel> labels = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       List<Pull> its =
-          pulls.subList(
-              Math.min(pulls.size(), i * PULLS), Math.min(pulls.size(), (i + 1) * PULLS));
+          pulls.subList(Math.min(pulls.size(), i * PULLS), Math.min(pulls.size(), (i + 1) * PULLS));
       labels.add(
-          new KitLabel(
-              book.plan().head().number(), run, book.job(run), needBy, its, i + 1, count));
+          new KitLabel(book.plan().head().number(), run, book.job(run), needBy, its, i + 1, count));
     }
     return labels;
   }

@@ -8,8 +8,8 @@ import pressweek.reports.calendar.PlanCalendar;
 import pressweek.reports.listing.Listing;
 
 /**
- * Everything that a plan is written as besides {@code plan.json}: the page, the lists, the workbook,
- * the calendars and the papers. {@code docs/output-files.md} describes them.
+ * Everything that a plan is written as besides {@code plan.json}: the page, the lists, the
+ * workbook, the calendars and the papers. {@code docs/output-files.md} describes them.
  */
 public final class PlanFiles {
   private PlanFiles() {}

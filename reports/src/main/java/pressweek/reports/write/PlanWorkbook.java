@@ -12,8 +12,8 @@ import pressweek.reports.listing.Listing;
 
 /**
  * A plan as one workbook (XLSX): a first sheet that says who the plan is, then a sheet a list.
- * Numbers are numbers and times are dates on the plant's clock. Text is as in the CSV lists, so that
- * a sheet that is saved as CSV and opened again runs no formula either.
+ * Numbers are numbers and times are dates on the plant's clock. Text is as in the CSV lists, so
+ * that a sheet that is saved as CSV and opened again runs no formula either.
  */
 final class PlanWorkbook {
   private static final String FONT = "Arial";

@@ -102,7 +102,8 @@ class PlanCalendarTest {
 
   @Test
   void longForeignAndEscapedTextIsReadBack() throws Exception {
-    String odd = "M\u00FCller; K\u00F6nig, \\ \u96F7\u96F7\u96F7 \uD83D\uDD29\uD83D\uDD29 ".repeat(5);
+    String odd =
+        "M\u00FCller; K\u00F6nig, \\ \u96F7\u96F7\u96F7 \uD83D\uDD29\uD83D\uDD29 ".repeat(5);
     SmallPlan plan = plan("R1", "V1", "08:40");
     String text = PlanCalendar.presses(PlanBook.of(Hostile.of(plan.plan(), odd)));
     for (String line : text.split("\r\n", -1)) {
@@ -121,8 +122,7 @@ class PlanCalendarTest {
             PlanBook.of(Hostile.of(plan.plan(), "a\r\nEND:VEVENT\r\nBEGIN:VALARM\u0000\r")));
     List<VEvent> events = read(text);
     assertThat(events).hasSize(1);
-    assertThat(value(events.get(0), "LOCATION"))
-        .isEqualTo("a\nEND:VEVENT\nBEGIN:VALARM\uFFFD\nV1");
+    assertThat(value(events.get(0), "LOCATION")).isEqualTo("a\nEND:VEVENT\nBEGIN:VALARM\uFFFD\nV1");
   }
 
   /** RFC 5545, section 3.1: a line of 75 octets is whole, one more is folded. */

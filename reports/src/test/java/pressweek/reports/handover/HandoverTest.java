@@ -142,8 +142,7 @@ class HandoverTest {
         .run("R2", "4712", "V2", MONDAY + "08:00", MONDAY + "12:00");
     HandoverRow row = only(two(), now);
     assertThat(row.what()).containsExactly(Difference.QUANTITY, Difference.INSERTS);
-    assertThat(row.before().orElseThrow().inserts())
-        .containsExactly("S0825 540 from C1-2, lot L1");
+    assertThat(row.before().orElseThrow().inserts()).containsExactly("S0825 540 from C1-2, lot L1");
     assertThat(row.now().orElseThrow().inserts()).containsExactly("S5616 540 from C1-2, lot L1");
   }
 
@@ -173,8 +172,7 @@ class HandoverTest {
 
   @Test
   void runsOfOneLineAreMatchedByTheirPlaceInTime() {
-    SmallPlan before =
-        two().run("R3", "4711", "V2", MONDAY + "14:00", MONDAY + "15:00");
+    SmallPlan before = two().run("R3", "4711", "V2", MONDAY + "14:00", MONDAY + "15:00");
     SmallPlan now = two().run("R3", "4711", "V2", MONDAY + "18:00", MONDAY + "19:00");
     HandoverRow row = only(before, now);
     assertThat(row.what()).containsExactly(Difference.START);

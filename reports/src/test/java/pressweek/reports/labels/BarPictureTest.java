@@ -82,7 +82,9 @@ class BarPictureTest {
         r.getX() * scale, r.getY() * scale, r.getWidth() * scale, r.getHeight() * scale);
   }
 
-  /** Painted at 300 dots an inch on grey paper, so that the light edge has to come from the picture. */
+  /**
+   * Painted at 300 dots an inch on grey paper, so that the light edge has to come from the picture.
+   */
   private static BufferedImage painted(Element svg) {
     double scale = moduleMm(svg) * DOTS_PER_MM;
     int wide = (int) Math.ceil(number(svg, "width") * DOTS_PER_MM);

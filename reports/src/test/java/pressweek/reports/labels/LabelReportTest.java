@@ -42,8 +42,7 @@ class LabelReportTest {
     }
     assertThat(labels(plan)).hasSize(2);
     plan.pull("R2", "V2", MONDAY + "07:30", "B0600");
-    List<KitLabel> its =
-        labels(plan).stream().filter(l -> l.run().id().equals("R2")).toList();
+    List<KitLabel> its = labels(plan).stream().filter(l -> l.run().id().equals("R2")).toList();
     assertThat(its).extracting(KitLabel::place).containsExactly(1, 2);
     assertThat(its).extracting(l -> l.pulls().size()).containsExactly(2, 1);
   }

@@ -36,14 +36,14 @@ class ListingTableTest {
   }
 
   private static String table(Listing list) {
-    return String.join("", ListingTable.content(list, CLOCK).stream().map(Object::toString).toList());
+    return String.join(
+        "", ListingTable.content(list, CLOCK).stream().map(Object::toString).toList());
   }
 
   @Test
   void cellsAreWrittenByTheirKind() {
     assertThat(ListingCsv.csv(list(new Paper("", "", false, "none"), basket("-P1"))))
-        .isEqualTo(
-            "place,parts,weight_kg,at,left\r\n'-P1,A|=B,1.250,2026-12-01T07:05+01:00,\r\n");
+        .isEqualTo("place,parts,weight_kg,at,left\r\n'-P1,A|=B,1.250,2026-12-01T07:05+01:00,\r\n");
   }
 
   @Test
@@ -59,8 +59,7 @@ class ListingTableTest {
   @Test
   void rowsStandUnderTheirGroupWithABoxToTick() {
     String table =
-        table(
-            list(new Paper("", "place", true, "none"), basket("P1"), basket("P1"), basket("P2")));
+        table(list(new Paper("", "place", true, "none"), basket("P1"), basket("P1"), basket("P2")));
     assertThat(table.split("<tbody>", -1)).hasSize(3);
     assertThat(table)
         .contains("colspan=\"4\">P1</th>")
@@ -87,8 +86,11 @@ class ListingTableTest {
     assertThatThrownBy(
             () ->
                 new Listing(
-                    "x", "X", new Paper("", "", false, ""), List.of(), List.of(List.of(
-                        pressweek.reports.listing.Cell.EMPTY))))
+                    "x",
+                    "X",
+                    new Paper("", "", false, ""),
+                    List.of(),
+                    List.of(List.of(pressweek.reports.listing.Cell.EMPTY))))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("0 columns and a row of 1");
   }

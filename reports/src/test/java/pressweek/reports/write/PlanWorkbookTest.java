@@ -103,7 +103,9 @@ class PlanWorkbookTest {
     }
     assertThat(labels.subList(0, 6))
         .containsExactly("plan", "plant", "replaces", "made", "written", "times");
-    assertThat(labels).contains("caution", "in short").doesNotContain("BREAKS HARD RULES, do not run");
+    assertThat(labels)
+        .contains("caution", "in short")
+        .doesNotContain("BREAKS HARD RULES, do not run");
     assertThat(first.getRow(0).getCell(1).getStringCellValue()).isEqualTo("2026-W49/3");
     assertThat(first.getRow(2).getCell(1).getStringCellValue()).isEqualTo("2026-W49/2");
     assertThat(first.getRow(4).getCell(1).getLocalDateTimeCellValue())
@@ -133,7 +135,9 @@ class PlanWorkbookTest {
             assertThat(cell.getCellType()).isNotEqualTo(CellType.FORMULA);
             if (cell.getCellType() == CellType.STRING) {
               String text = cell.getStringCellValue();
-              assertThat(text.matches("[+]\\d+") || !text.matches("(?s)[=+@\\t].*")).as(text).isTrue();
+              assertThat(text.matches("[+]\\d+") || !text.matches("(?s)[=+@\\t].*"))
+                  .as(text)
+                  .isTrue();
             }
           }
         }
