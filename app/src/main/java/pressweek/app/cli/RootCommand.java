@@ -17,8 +17,12 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       DecodeCommand.class,
       EncodeCommand.class,
+      ExplainCommand.class,
       ReadCommand.class,
       SpecialCommand.class,
+      ProofCommand.class,
+      SheetCommand.class,
+      PractiseCommand.class,
       AuditCommand.class,
       HeadingsCommand.class
     },

@@ -13,7 +13,8 @@ import java.util.OptionalLong;
  * @param srgb colour on screen as {@code RRGGBB} in capitals; empty when not known
  * @param rank the plant's own rank, 0 first to 100 last; overrules lightness
  * @param masterbatch masterbatch; may be empty
- * @param letDownPct masterbatch as percent of the total mass
+ * @param letDownPct masterbatch as percent of the total mass, whichever way it was written; 0 for a
+ *     colour without masterbatch
  * @param pricePerKg thousandths of a cent a kilogram of masterbatch; empty when not known
  */
 public record ColourRow(

@@ -76,7 +76,8 @@ final class Fields {
     faults.add(new Fault(column, kind, message));
   }
 
-  private String label(String column) {
+  /** The column as its file calls it. */
+  String label(String column) {
     Slot slot = header.slots().get(column);
     return slot == null ? column : slot.label();
   }
@@ -90,6 +91,11 @@ final class Fields {
   String text(String column) {
     Slot slot = header.slots().get(column);
     return slot == null || slot.index() >= row.cells().size() ? "" : row.cells().get(slot.index());
+  }
+
+  /** A text with a decimal point where the file has decimal commas. */
+  String pointed(String text) {
+    return decimalComma ? text.replace(',', '.') : text;
   }
 
   /** The text of a cell that must be filled. */

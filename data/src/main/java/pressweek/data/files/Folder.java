@@ -64,6 +64,7 @@ public record Folder(
    * @param downtime presses and molds away
    * @param promised what has been promised to the floor
    * @param recordedChanges recorded changes
+   * @param dryers dryers
    */
   public record FloorRows(
       List<PressRow> presses,
@@ -72,7 +73,8 @@ public record Folder(
       List<StandardRow> standards,
       List<DowntimeRow> downtime,
       List<PromisedRow> promised,
-      List<RecordedChangeRow> recordedChanges) {
+      List<RecordedChangeRow> recordedChanges,
+      List<DryerRow> dryers) {
     public FloorRows {
       presses = List.copyOf(presses);
       running = List.copyOf(running);
@@ -81,6 +83,7 @@ public record Folder(
       downtime = List.copyOf(downtime);
       promised = List.copyOf(promised);
       recordedChanges = List.copyOf(recordedChanges);
+      dryers = List.copyOf(dryers);
     }
   }
 

@@ -47,6 +47,7 @@ public final class FolderReader {
     Folder read =
         new Folder(path, plant, guide, demand, floor, materials, List.of(), files.hashes());
     new References(read, findings).check();
+    new DryerCheck(read, findings).check();
     return new Folder(
         path, plant, guide, demand, floor, materials, findings.list(), files.hashes());
   }
@@ -101,7 +102,8 @@ public final class FolderReader {
         tables.read(MoldTables.STANDARDS),
         tables.read(PressTables.DOWNTIME),
         tables.read(OrderTables.PROMISED),
-        tables.read(PressTables.RECORDED_CHANGES));
+        tables.read(PressTables.RECORDED_CHANGES),
+        tables.read(PressTables.DRYERS));
   }
 
   private MaterialRows materials(TableReader tables) throws IOException {

@@ -9,6 +9,7 @@ public enum InputFile {
   CUSTOMER_PARTS("customer_parts.csv"),
   STOCK("stock.csv"),
   PRESSES("presses.csv"),
+  DRYERS("dryers.csv"),
   RUNNING("running.csv"),
   MOLDS("molds.csv"),
   STANDARDS("standards.csv"),

@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
  * @param tip tip on the stud; may be empty
  * @param loadS seconds to load one piece by hand
  * @param preheatC preheating, degrees Celsius
+ * @param heatMaxC hottest that its finish and tip bear, degrees Celsius
  */
 public record InsertRow(
     At at,
@@ -29,4 +30,5 @@ public record InsertRow(
     String passivation,
     String tip,
     OptionalDouble loadS,
-    OptionalDouble preheatC) {}
+    OptionalDouble preheatC,
+    OptionalDouble heatMaxC) {}

@@ -3,6 +3,7 @@ package pressweek.data.files;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import pressweek.data.problem.Barrel;
 import pressweek.data.problem.LotStatus;
 
@@ -10,7 +11,6 @@ import pressweek.data.problem.LotStatus;
 final class MaterialTables {
   private static final List<String> INSERT_KINDS =
       List.of("stud", "through", "blind", "lock", "tall", "bushing", "shaft", "arm");
-  private static final double HOTTEST_C = 1000;
 
   /** Passivation of an insert. */
   private enum Passivation {
@@ -27,12 +27,14 @@ final class MaterialTables {
               .measured(Unit.C, "melt_c", "mold_c", "eject_c")
               .decimal("diffusivity", "cavity_kn_cm2", "dry_h")
               .measured(Unit.C, "dry_c")
+              .decimal("dry_max_h", "bulk_density_kg_l", "cure_s_per_mm")
+              .flag("preheat_inserts")
               .decimal("regrind_max_pct", "price_per_kg")
               .choice("barrel", Columns.words(Barrel.values()))
               .decimal("residence_max_min")
               .text("never_next_to")
               .build(),
-          MaterialTables::resin,
+          ResinReader::resin,
           r -> "resin \"" + r.resin() + "\"");
 
   static final TableSpec<ColourRow> COLOURS =
@@ -44,7 +46,7 @@ final class MaterialTables {
               .text("masterbatch")
               .decimal("let_down_pct", "price_per_kg")
               .build(),
-          MaterialTables::colour,
+          ResinReader::colour,
           r ->
               "colour \""
                   + r.colour()
@@ -62,7 +64,7 @@ final class MaterialTables {
               .choice("passivation", Columns.words(Passivation.values()))
               .text("tip")
               .decimal("load_s")
-              .measured(Unit.C, "preheat_c")
+              .measured(Unit.C, "preheat_c", "heat_max_c")
               .build(),
           MaterialTables::insert,
           r -> "insert \"" + r.insert() + "\"");
@@ -130,46 +132,6 @@ final class MaterialTables {
 
   private MaterialTables() {}
 
-  private static ResinRow resin(Fields f) {
-    return new ResinRow(
-        f.at(),
-        f.id("resin"),
-        f.text("grade"),
-        f.decimal("density", 0.1, 30),
-        f.decimal("melt_c", 0, HOTTEST_C),
-        f.decimal("mold_c", -50, HOTTEST_C),
-        f.decimal("eject_c", -50, HOTTEST_C),
-        f.decimal("diffusivity", 0.0001, 10),
-        f.decimal("cavity_kn_cm2", 0.01, 100),
-        f.decimal("dry_h", 0, 1000),
-        f.decimal("dry_c", 0, HOTTEST_C),
-        f.decimal("regrind_max_pct", 0, 100),
-        f.money("price_per_kg"),
-        f.choice("barrel", Barrel.class).orElse(Barrel.STANDARD),
-        f.decimal("residence_max_min", 0, 10_000),
-        f.list("never_next_to"));
-  }
-
-  private static ColourRow colour(Fields f) {
-    String srgb = f.text("srgb").replaceFirst("^#", "").toUpperCase(Locale.ROOT);
-    if (!srgb.matches("([0-9A-F]{6})?")) {
-      f.fault(
-          "srgb",
-          "colour",
-          f.seen("srgb") + " is not a colour; expected six digits such as C1121C");
-    }
-    return new ColourRow(
-        f.at(),
-        f.text("resin"),
-        f.id("colour"),
-        f.text("name"),
-        srgb,
-        f.decimal("rank", 0, 100),
-        f.text("masterbatch"),
-        f.decimal("let_down_pct", 0, 100),
-        f.money("price_per_kg"));
-  }
-
   private static BomRow bom(Fields f) {
     boolean says = !f.text("attribute").isEmpty();
     if (says && !f.text("component").isEmpty()) {
@@ -193,6 +155,15 @@ final class MaterialTables {
           "choice",
           f.seen("kind") + " is not known; expected " + String.join(", ", INSERT_KINDS));
     }
+    OptionalDouble preheatC = f.decimal("preheat_c", 0, ResinReader.HOTTEST_C);
+    OptionalDouble heatMaxC = f.decimal("heat_max_c", 0, ResinReader.HOTTEST_C);
+    boolean both = preheatC.isPresent() && heatMaxC.isPresent();
+    if (both && preheatC.getAsDouble() > heatMaxC.getAsDouble()) {
+      f.fault(
+          "preheat_c",
+          "order",
+          f.seen("preheat_c") + " is above " + f.seen("heat_max_c") + "; expected no more");
+    }
     return new InsertRow(
         f.at(),
         f.id("insert"),
@@ -204,7 +175,8 @@ final class MaterialTables {
         f.choice("passivation", Passivation.class).map(Columns::word).orElse(""),
         f.text("tip"),
         f.decimal("load_s", 0, 3600),
-        f.decimal("preheat_c", 0, HOTTEST_C));
+        preheatC,
+        heatMaxC);
   }
 
   private static LotRow lot(Fields f) {

@@ -17,6 +17,7 @@ import java.util.Optional;
 import pressweek.data.files.PlantRow.ExtraHours;
 import pressweek.data.files.PlantRow.Fit;
 import pressweek.data.files.PlantRow.Food;
+import pressweek.data.files.PlantRow.Heat;
 import pressweek.data.files.PlantRow.HoursRule;
 import pressweek.data.files.PlantRow.Loading;
 import pressweek.data.files.PlantRow.RunFigures;
@@ -79,6 +80,7 @@ final class PlantReader {
         changes(),
         fit(),
         run(),
+        heat(),
         food(),
         promised.whole("move_tolerance_min", 0, YEAR_MIN),
         plant.whole("barrel_default_g", 1, 1_000_000),
@@ -234,7 +236,8 @@ final class PlantReader {
         fit.decimal("shot_high_pct", 0, 100),
         fit.decimal("shot_stop_pct", 0, 100),
         fit.decimal("ps_density", 0.1, 10),
-        fit.decimal("opening_clearance_mm", 0, 10_000));
+        fit.decimal("opening_clearance_mm", 0, 10_000),
+        fit.decimal("barrel_inventory", 0.1, 20));
   }
 
   private RunFigures run() {
@@ -251,6 +254,14 @@ final class PlantReader {
         run.decimal("insert_loss_pct", 0, 99),
         run.whole("samples", 0, 1_000_000),
         run.whole("carton_multiple", 1, 1_000_000));
+  }
+
+  private Heat heat() {
+    JsonFields preheat = plant.within("preheat");
+    return new Heat(
+        plant.within("drying").decimal("cold_start_h", 0, 24),
+        preheat.decimal("c", 0, 1000),
+        preheat.decimal("min", 0, 1440));
   }
 
   private Food food() {

@@ -27,6 +27,7 @@ import pressweek.data.problem.Shipping;
  * @param changes change minutes and purge
  * @param fit figures for what a press can take
  * @param run figures of a run
+ * @param heat figures of drying and of preheating inserts
  * @param food which work is food-grade
  * @param moveToleranceMin minutes by which a promised run may shift
  * @param barrelDefaultG barrel in grams for presses without a shot weight, for purge
@@ -44,6 +45,7 @@ public record PlantRow(
     ChangeTable changes,
     Fit fit,
     RunFigures run,
+    Heat heat,
     Food food,
     int moveToleranceMin,
     int barrelDefaultG,
@@ -138,6 +140,7 @@ public record PlantRow(
    * @param shotStopPct most shot in percent of the barrel where it is not proven
    * @param psDensityGCm3 density of polystyrene, g/cm3
    * @param openingClearanceMm opening beside what the mold needs, mm
+   * @param barrelInventory melt in the barrel over its rated shot
    */
   public record Fit(
       double cavityKnCm2,
@@ -146,7 +149,8 @@ public record PlantRow(
       double shotHighPct,
       double shotStopPct,
       double psDensityGCm3,
-      double openingClearanceMm) {}
+      double openingClearanceMm,
+      double barrelInventory) {}
 
   /**
    * Figures of a run where nothing is recorded.
@@ -172,6 +176,15 @@ public record PlantRow(
 
   /** Seconds to load an insert, to unload a shot, and for the table to index. */
   public record Loading(double loadSPerInsert, double unloadS, double indexS) {}
+
+  /**
+   * Drying and preheating.
+   *
+   * @param coldStartH further hours of drying until a cold hopper is at temperature
+   * @param preheatC temperature of preheated inserts without their own, degrees Celsius
+   * @param preheatMin minutes of preheating
+   */
+  public record Heat(double coldStartH, double preheatC, double preheatMin) {}
 
   /**
    * Which work is food-grade.

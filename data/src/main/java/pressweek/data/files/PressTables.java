@@ -36,6 +36,17 @@ final class PressTables {
           PressTables::press,
           r -> "press \"" + r.press() + "\"");
 
+  static final TableSpec<DryerRow> DRYERS =
+      new TableSpec<>(
+          Columns.of(InputFile.DRYERS).text("!dryer").decimal("!hopper_l").text("feeds").build(),
+          f ->
+              new DryerRow(
+                  f.at(),
+                  f.id("dryer"),
+                  f.required("hopper_l").isEmpty() ? 0 : f.size("hopper_l").orElse(0),
+                  f.list("feeds")),
+          r -> "dryer \"" + r.dryer() + "\"");
+
   static final TableSpec<RunningRow> RUNNING =
       new TableSpec<>(
           Columns.of(InputFile.RUNNING)

@@ -19,6 +19,10 @@ import pressweek.data.problem.Barrel;
  * @param cavityKnCm2 cavity pressure, kN/cm2
  * @param dryH hours of drying before the first shot
  * @param dryC drying temperature, degrees Celsius
+ * @param dryMaxH most hours in the dryer, which some resins do not bear to exceed
+ * @param bulkKgL bulk density of the granules, kg/L
+ * @param curePerMmS seconds of curing for a millimetre of wall, for thermosets
+ * @param preheatInserts true when inserts are heated before they go into it
  * @param regrindMaxPct most regrind that is allowed, percent
  * @param pricePerKg thousandths of a cent a kilogram; empty when not known
  * @param barrel barrel that it needs
@@ -37,6 +41,10 @@ public record ResinRow(
     OptionalDouble cavityKnCm2,
     OptionalDouble dryH,
     OptionalDouble dryC,
+    OptionalDouble dryMaxH,
+    OptionalDouble bulkKgL,
+    OptionalDouble curePerMmS,
+    boolean preheatInserts,
     OptionalDouble regrindMaxPct,
     OptionalLong pricePerKg,
     Barrel barrel,

@@ -11,6 +11,7 @@ final class Tables {
           OrderTables.STOCK,
           OrderTables.PROMISED,
           PressTables.PRESSES,
+          PressTables.DRYERS,
           PressTables.RUNNING,
           PressTables.DOWNTIME,
           PressTables.RECORDED_CHANGES,

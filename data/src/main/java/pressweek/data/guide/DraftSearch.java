@@ -2,6 +2,7 @@ package pressweek.data.guide;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -30,6 +31,7 @@ final class DraftSearch {
   private final String separator;
   private final SlotWriter slots;
   private final Map<String, String> known;
+  private final Map<String, String> knownKeys = new HashMap<>();
   private final Visitor visitor;
   private int steps;
 
@@ -88,6 +90,7 @@ final class DraftSearch {
     this.separator = separator;
     this.slots = slots;
     this.known = known;
+    known.forEach((name, value) -> knownKeys.put(name, Values.key(name, value)));
     this.visitor = visitor;
   }
 
@@ -203,7 +206,8 @@ final class DraftSearch {
       Written text = new Written(literal.text(), Map.of(), Optional.empty(), sofar.order());
       pieces(form, piece + 1, sofar.with(text, known.keySet()), written);
     } else if (form.pieces().get(piece) instanceof Slot slot) {
-      for (Written next : slots.written(slot.field(), new Wanted(known, sofar.says(), plan))) {
+      for (Written next :
+          slots.written(slot.field(), new Wanted(known, knownKeys, sofar.says(), plan))) {
         pieces(form, piece + 1, sofar.with(next, known.keySet()), written);
       }
     }

@@ -67,7 +67,7 @@ public sealed interface Field {
     }
 
     /** The first of its words; empty when it has none. */
-    String display() {
+    public String display() {
       return words.isEmpty() ? "" : words.get(0);
     }
   }
@@ -96,8 +96,13 @@ public sealed interface Field {
       return unit.equals("in") && attribute().endsWith("_mm");
     }
 
+    /** True when a code can say this value of the attribute. */
+    public boolean canSay(BigDecimal value) {
+      return SlotWriter.digits(this, value.toPlainString()).isPresent();
+    }
+
     /** The possible numbers in words, for example {@code 10 to 60 mm in steps of 5}. */
-    String words() {
+    public String words() {
       String digits =
           decimals == 0 ? "" : ", written without the point and with " + decimals + " decimals";
       return (range.words() + " " + unit).strip()

@@ -19,6 +19,14 @@ public record Form(String text, List<Piece> pieces, Map<String, String> sets, in
     sets = Collections.unmodifiableMap(new LinkedHashMap<>(sets));
   }
 
+  /** Its fields, in order. */
+  public List<Field> fields() {
+    return pieces.stream()
+        .filter(Slot.class::isInstance)
+        .map(piece -> ((Slot) piece).field())
+        .toList();
+  }
+
   /** A piece of a form: text as it stands, or a field. */
   public sealed interface Piece {}
 

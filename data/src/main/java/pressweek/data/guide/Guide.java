@@ -121,6 +121,23 @@ public final class Guide {
         .orElseGet(() -> unreadable(text, misses.fault()));
   }
 
+  /** Every meaning of a code that the rules allow; two of them make the code ambiguous. */
+  public List<CodeReading> readings(String code) {
+    String text = code.strip();
+    if (text.length() > LONGEST_CODE) {
+      return List.of();
+    }
+    Map<Map<String, String>, CodeReading> readings = new LinkedHashMap<>();
+    for (Way way : ways(CodeText.of(text, ignoreCase()), new Misses(false))) {
+      if (way.meaning().faults().isEmpty()) {
+        readings.putIfAbsent(
+            way.meaning().values(),
+            new CodeReading(decoded(text, way), pieces(text, way), Optional.empty()));
+      }
+    }
+    return List.copyOf(readings.values());
+  }
+
   private List<Way> ways(CodeText code, Misses misses) {
     FamilyReader reader = new FamilyReader(separator, code, misses);
     List<Way> ways = new ArrayList<>(1);

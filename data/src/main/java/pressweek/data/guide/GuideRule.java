@@ -37,7 +37,7 @@ public record GuideRule(List<Clause> when, Verb verb, List<Clause> what, String 
     }
 
     /** The key in the guide. */
-    String key() {
+    public String key() {
       return key;
     }
   }
@@ -54,7 +54,7 @@ public record GuideRule(List<Clause> when, Verb verb, List<Clause> what, String 
     }
 
     /** True when the attribute, empty when it is missing, is one of the values. */
-    boolean holds(String value) {
+    public boolean holds(String value) {
       return values.contains(value) || !value.isEmpty() && values.contains("*");
     }
 
@@ -65,7 +65,7 @@ public record GuideRule(List<Clause> when, Verb verb, List<Clause> what, String 
   }
 
   /** True when all that the rule asks for holds; an attribute that an item lacks is empty. */
-  boolean applies(UnaryOperator<String> item) {
+  public boolean applies(UnaryOperator<String> item) {
     for (Clause clause : when) {
       if (!clause.holds(item.apply(clause.attribute()))) {
         return false;
@@ -80,12 +80,12 @@ public record GuideRule(List<Clause> when, Verb verb, List<Clause> what, String 
   }
 
   /** True when it sets attributes, false when it forbids. */
-  boolean sets() {
+  public boolean sets() {
     return verb == Verb.THEN || verb == Verb.DEFAULT;
   }
 
   /** The reason that people read; what the rule asks for when it gives none. */
-  String reason() {
+  public String reason() {
     if (!because.isEmpty()) {
       return because;
     }

@@ -30,7 +30,7 @@ public record GuideSheet(
   }
 
   /** The rules of a family: its own, then those for all. */
-  List<GuideRule> rules(Family family) {
+  public List<GuideRule> rules(Family family) {
     return Stream.concat(family.rules().stream(), rules.stream()).toList();
   }
 }

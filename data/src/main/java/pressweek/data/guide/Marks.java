@@ -1,7 +1,10 @@
 package pressweek.data.guide;
 
 import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The marks of specials, all of one length: digits from {@code 01} to {@code 99}, or letters from
@@ -51,6 +54,17 @@ public record Marks(String from, String to, String skip) {
       }
       mark = after(mark);
     }
+  }
+
+  /** The first two marks and the last one. */
+  List<String> some() {
+    Set<String> some = new LinkedHashSet<>();
+    firstFree(some).ifPresent(some::add);
+    firstFree(some).ifPresent(some::add);
+    if (holds(to)) {
+      some.add(to);
+    }
+    return List.copyOf(some);
   }
 
   private String alphabet() {

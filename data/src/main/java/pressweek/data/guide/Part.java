@@ -20,7 +20,7 @@ public record Part(
   }
 
   /** How it may be written, for example {@code {head} or {head}-F}. */
-  String shape() {
+  public String shape() {
     return forms.stream().map(Form::text).collect(Collectors.joining(" or "));
   }
 }

@@ -71,19 +71,24 @@ final class RuleBook {
    * @param open attributes that may still get any value: no rule that asks for them applies yet
    */
   static Meaning of(Map<String, String> values, List<GuideRule> rules, Set<String> open) {
+    return open.isEmpty()
+        ? of(List.of(values), rules)
+        : of(List.of(values), rules.stream().filter(rule -> !rule.asksFor(open)).toList());
+  }
+
+  /** What follows from values that several symbols say, which may contradict each other. */
+  static Meaning of(List<Map<String, String>> says, List<GuideRule> rules) {
     RuleBook book = new RuleBook();
-    values.forEach(
-        (name, value) -> {
-          if (value.isEmpty()) {
-            book.absent.add(name);
-          } else {
+    for (Map<String, String> values : says) {
+      values.forEach(
+          (name, value) -> {
+            if (value.isEmpty()) {
+              book.absent.add(name);
+            }
             book.set(new Attribute(name, value, Origin.CODE, "said"));
-          }
-        });
-    if (open.isEmpty()) {
-      return book.close(rules);
+          });
     }
-    return book.close(rules.stream().filter(rule -> !rule.asksFor(open)).toList());
+    return book.close(rules);
   }
 
   private Meaning close(List<GuideRule> rules) {
@@ -152,20 +157,24 @@ final class RuleBook {
         faults.add(
             new Fault(
                 List.of(name),
-                "%s is \"%s\" and also said not to apply (%s)"
-                    .formatted(name, said, attribute.because())));
+                name
+                    + " is \""
+                    + said
+                    + "\" and also said not to apply ("
+                    + attribute.because()
+                    + ")"));
       }
       return;
     }
     Attribute old = attributes.putIfAbsent(name, attribute);
     if (old != null && !old.value().equals(attribute.value())) {
       faults.add(
-          new Fault(
-              List.of(name),
-              "%s is \"%s\" (%s) and \"%s\" (%s)"
-                  .formatted(
-                      name, old.value(), old.because(), attribute.value(), attribute.because())));
+          new Fault(List.of(name), name + " is " + reasoned(old) + " and " + reasoned(attribute)));
     }
+  }
+
+  private static String reasoned(Attribute attribute) {
+    return "\"" + attribute.value() + "\" (" + attribute.because() + ")";
   }
 
   private void check(GuideRule rule) {
@@ -182,9 +191,12 @@ final class RuleBook {
         faults.add(
             new Fault(
                 concerned(name, rule),
-                "%s \"%s\" (%s) is not possible: %s%s"
-                    .formatted(
-                        name, attribute.value(), attribute.because(), rule.reason(), expected)));
+                name
+                    + " "
+                    + reasoned(attribute)
+                    + " is not possible: "
+                    + rule.reason()
+                    + expected));
       }
     }
   }

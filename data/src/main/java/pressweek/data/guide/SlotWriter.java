@@ -36,10 +36,15 @@ final class SlotWriter {
    * What is to be written.
    *
    * @param known what is known of the item
+   * @param knownKeys the same in the spelling for comparing
    * @param said what the code says so far
    * @param plan the family
    */
-  record Wanted(Map<String, String> known, Map<String, String> said, FamilyPlan plan) {
+  record Wanted(
+      Map<String, String> known,
+      Map<String, String> knownKeys,
+      Map<String, String> said,
+      FamilyPlan plan) {
     /** The value of an attribute; empty when it is not known, or known to be missing. */
     String value(String attribute) {
       return known.getOrDefault(attribute, "");
@@ -84,48 +89,38 @@ final class SlotWriter {
   }
 
   private void symbols(Field.Table table, Wanted wanted, List<Written> written) {
-    Map<String, String> known = wanted.known();
     TableIndex index = indexes.get(table);
-    List<String> candidates = index == null ? List.of() : index.candidates(known);
-    List<String> asked = new ArrayList<>();
-    List<String> other = new ArrayList<>();
-    for (String symbol : candidates) {
-      Map<String, String> sets = table.entry(symbol).sets();
-      if (Values.agree(known, sets) && Values.agree(wanted.said(), sets)) {
-        (known.keySet().containsAll(sets.keySet()) ? asked : other).add(symbol);
-      }
+    if (index == null) {
+      throw new IllegalStateException("no index of " + table.name());
     }
-    other = best(table, other, known);
-    for (String symbol : asked) {
-      written.add(symbol(table, symbol, candidates.indexOf(symbol)));
+    List<String> other = new ArrayList<>();
+    int most = 0;
+    boolean asked = false;
+    for (String symbol : index.candidates(wanted.knownKeys())) {
+      TableIndex.Meaning meaning = index.meaning(symbol);
+      int known = meaning.known(wanted.knownKeys());
+      if (known < 0 || !Values.agree(wanted.said(), table.entry(symbol).sets())) {
+        continue;
+      }
+      if (known == meaning.names().length) {
+        written.add(symbol(table, symbol, meaning.order()));
+        asked = true;
+      } else if (!asked) {
+        if (known > most) {
+          other.clear();
+          most = known;
+        }
+        if (known == most) {
+          other.add(symbol);
+        }
+      }
     }
     none(table.frame(), wanted, written);
-    if (asked.isEmpty() && other.size() == 1) {
-      written.add(symbol(table, other.get(0), 0));
-    } else if (asked.isEmpty() && !other.isEmpty()) {
-      written.add(gap(table, other, known));
+    if (!asked && other.size() == 1) {
+      written.add(symbol(table, other.get(0), index.meaning(other.get(0)).order()));
+    } else if (!asked && !other.isEmpty()) {
+      written.add(gap(table, other, wanted.known()));
     }
-  }
-
-  /** The symbols which say most of what is known. */
-  private static List<String> best(
-      Field.Table table, List<String> symbols, Map<String, String> known) {
-    List<String> best = new ArrayList<>();
-    int most = 0;
-    for (String symbol : symbols) {
-      int says = 0;
-      for (String name : table.entry(symbol).sets().keySet()) {
-        says += known.containsKey(name) ? 1 : 0;
-      }
-      if (says > most) {
-        best.clear();
-        most = says;
-      }
-      if (says == most) {
-        best.add(symbol);
-      }
-    }
-    return best;
   }
 
   private static Written symbol(Field.Table table, String symbol, int order) {
@@ -179,7 +174,7 @@ final class SlotWriter {
   }
 
   /** A number as it stands in a code; empty when the field cannot say it. */
-  private static Optional<String> digits(Field.Number field, String value) {
+  static Optional<String> digits(Field.Number field, String value) {
     if (!value.matches("\\d{1,9}(\\.\\d{1,9})?")) {
       return Optional.empty();
     }
@@ -209,7 +204,7 @@ final class SlotWriter {
   }
 
   /** A symbol filled up to the width of its field. */
-  private static String fit(String symbol, Field.Frame frame) {
+  static String fit(String symbol, Field.Frame frame) {
     String fill = frame.fill().shorter().repeat(Math.max(0, frame.width() - symbol.length()));
     return frame.fill().left() ? fill + symbol : symbol + fill;
   }

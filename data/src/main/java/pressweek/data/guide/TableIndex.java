@@ -14,6 +14,42 @@ final class TableIndex {
   private final List<String> all;
   private final Map<String, Map<String, List<String>>> byMeaning = new HashMap<>();
   private final Set<String> saidByAll = new HashSet<>();
+  private final Map<String, Meaning> meanings = new HashMap<>();
+
+  /**
+   * What a symbol means, in the spelling for comparing.
+   *
+   * @param symbol symbol
+   * @param order its place in the table
+   * @param names attributes
+   * @param keys their values
+   */
+  @SuppressWarnings("ArrayRecordComponent") // read in the innermost loop, and nowhere else
+  record Meaning(String symbol, int order, String[] names, String[] keys) {
+    static Meaning of(String symbol, int order, Map<String, String> sets) {
+      String[] names = sets.keySet().toArray(String[]::new);
+      String[] keys = new String[names.length];
+      for (int i = 0; i < names.length; i++) {
+        keys[i] = Values.key(names[i], sets.getOrDefault(names[i], ""));
+      }
+      return new Meaning(symbol, order, names, keys);
+    }
+
+    /** How many of its statements are known already; -1 when one is known to be otherwise. */
+    int known(Map<String, String> knownKeys) {
+      int count = 0;
+      for (int i = 0; i < names.length; i++) {
+        String key = knownKeys.get(names[i]);
+        if (key != null) {
+          if (!key.equals(keys[i])) {
+            return -1;
+          }
+          count++;
+        }
+      }
+      return count;
+    }
+  }
 
   TableIndex(Field.Table table) {
     this.table = table;
@@ -30,6 +66,9 @@ final class TableIndex {
                                 .computeIfAbsent(name, n -> new HashMap<>())
                                 .computeIfAbsent(Values.key(name, value), v -> new ArrayList<>())
                                 .add(symbol)));
+    all.forEach(
+        symbol ->
+            meanings.put(symbol, Meaning.of(symbol, meanings.size(), table.entry(symbol).sets())));
     byMeaning.forEach(
         (name, values) -> {
           if (values.values().stream().mapToInt(List::size).sum() == all.size()) {
@@ -38,17 +77,31 @@ final class TableIndex {
         });
   }
 
-  /** Symbols, in the order of the guide, among which are all that can mean what is known. */
-  List<String> candidates(Map<String, String> known) {
+  /**
+   * Symbols, in the order of the guide, among which are all that can mean what is known.
+   *
+   * @param knownKeys what is known, in the spelling for comparing
+   */
+  List<String> candidates(Map<String, String> knownKeys) {
     List<String> fewest = all;
     for (String attribute : saidByAll) {
-      String value = known.get(attribute);
-      if (value != null) {
-        List<String> some = symbols(attribute, value);
+      String key = knownKeys.get(attribute);
+      if (key != null) {
+        List<String> some =
+            byMeaning.getOrDefault(attribute, Map.of()).getOrDefault(key, List.of());
         fewest = some.size() < fewest.size() ? some : fewest;
       }
     }
     return fewest;
+  }
+
+  /** What one of its symbols means. */
+  Meaning meaning(String symbol) {
+    Meaning meaning = meanings.get(symbol);
+    if (meaning == null) {
+      throw new IllegalArgumentException("no symbol of the table: " + symbol);
+    }
+    return meaning;
   }
 
   /** The symbols which set an attribute to a value. */

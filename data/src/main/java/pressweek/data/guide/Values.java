@@ -4,7 +4,7 @@ import java.util.Map;
 import pressweek.data.thread.Threads;
 
 /** When two values of an attribute are the same. */
-final class Values {
+public final class Values {
   private Values() {}
 
   /** A value in the spelling in which values are compared: threads and numbers have several. */
@@ -29,12 +29,16 @@ final class Values {
     return points == 1;
   }
 
-  static boolean same(String attribute, String a, String b) {
+  /** True when two values of an attribute are the same. */
+  public static boolean same(String attribute, String a, String b) {
     return a.equals(b) || key(attribute, a).equals(key(attribute, b));
   }
 
   /** True when nothing in {@code more} says otherwise than {@code known}. */
   static boolean agree(Map<String, String> known, Map<String, String> more) {
+    if (known.isEmpty()) {
+      return true;
+    }
     for (Map.Entry<String, String> said : more.entrySet()) {
       String value = known.get(said.getKey());
       if (value != null && !same(said.getKey(), value, said.getValue())) {

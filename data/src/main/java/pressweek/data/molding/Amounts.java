@@ -13,8 +13,18 @@ public final class Amounts {
 
   private Amounts() {}
 
-  /** Shots for a number of good pieces. */
+  /**
+   * Shots for a number of good pieces.
+   *
+   * @throws IllegalArgumentException when nothing good can come of a shot: no live cavity, or all
+   *     of it scrap
+   */
   public static long shots(int good, double scrapPct, int liveCavities) {
+    if (liveCavities < 1 || share(scrapPct) >= WHOLE) {
+      throw new IllegalArgumentException(
+          "live cavities must be at least 1 and scrap below 100 %% but were %d and %s %%"
+              .formatted(liveCavities, scrapPct));
+    }
     long kept = (WHOLE - share(scrapPct)) * liveCavities;
     return ceilDiv(good * WHOLE, kept);
   }

@@ -75,10 +75,8 @@ public final class Changeover {
       changeMinByMold.put(mold.id(), mold.change().changeMin().orElse(table.moldMin()));
     }
     for (Press press : problem.floor().presses()) {
-      OptionalDouble shot = press.size().shotPsG();
-      int barrelG =
-          shot.isPresent() ? (int) Math.ceil(shot.getAsDouble()) : problem.plant().barrelDefaultG();
-      barrelGByPress.put(press.id(), barrelG);
+      barrelGByPress.put(
+          press.id(), barrelG(press.size().shotPsG(), problem.plant().barrelDefaultG()));
       recordedByPress.put(press.id(), recordedFor(press.id(), problem));
     }
     for (Resin resin : problem.materials().resins()) {
@@ -221,8 +219,19 @@ public final class Changeover {
 
   /** Grams in so many thousandths of the barrel of a press, rounded up. */
   public int purgeG(String press, int thousandths) {
-    int barrelG = barrelGByPress.getOrDefault(press, 0);
+    return purgeG(barrelGByPress.getOrDefault(press, 0), thousandths);
+  }
+
+  /** Grams in so many thousandths of a barrel, rounded up. */
+  public static int purgeG(int barrelG, int thousandths) {
     return ceilDiv((long) thousandths * barrelG, 1000);
+  }
+
+  /**
+   * The barrel of a press, whole grams: its rated shot, or the plant's figure where it has none.
+   */
+  public static int barrelG(OptionalDouble shotPsG, int defaultG) {
+    return shotPsG.isPresent() ? (int) Math.ceil(shotPsG.getAsDouble()) : defaultG;
   }
 
   private int changeMin(String mold) {

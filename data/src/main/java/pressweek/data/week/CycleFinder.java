@@ -20,13 +20,22 @@ import pressweek.data.problem.Press;
  * mold's own cycle and its loading.
  */
 final class CycleFinder {
+  /** Thousandths of an operator from which there are hands at two stations. */
+  private static final int PERSON_A_STATION = 2_000;
+
   private final RunFigures figures;
   private final Map<String, List<StandardRow>> standards = new HashMap<>();
 
   private final Map<Hand, Timing> estimates = new HashMap<>();
 
-  /** A mold, its loading by hand in seconds a shot, and whether that goes on beside molding. */
-  private record Hand(String mold, double loadS, boolean beside) {}
+  /**
+   * A mold, its loading by hand in seconds a shot, and the lower halves that it has on the table.
+   */
+  private record Hand(String mold, double loadS, int lowerHalves) {
+    boolean beside() {
+      return lowerHalves > 1;
+    }
+  }
 
   CycleFinder(RunFigures figures, List<StandardRow> rows) {
     this.figures = figures;
@@ -41,12 +50,18 @@ final class CycleFinder {
     if (recorded.isPresent()) {
       return Optional.of(recorded(mold, recorded.get()));
     }
+    return estimate(mold, press, inserts);
+  }
+
+  /** The timing from the mold's own cycle, whatever is recorded; empty when it has none. */
+  Optional<Timing> estimate(Mold mold, PressRow press, List<InsertNeed> inserts) {
     return mold.cycleS().isPresent()
         ? Optional.of(estimate(mold, mold.cycleS().getAsDouble(), press, inserts))
         : Optional.empty();
   }
 
-  private Optional<StandardRow> standard(Mold mold, String resin, PressRow press) {
+  /** The recorded cycle that says most; empty when there is none. */
+  Optional<StandardRow> standard(Mold mold, String resin, PressRow press) {
     return standards.getOrDefault(mold.id(), List.of()).stream()
         .filter(row -> row.resin().isEmpty() || row.resin().equals(resin))
         .filter(row -> says(row, press) >= 0)
@@ -94,9 +109,17 @@ final class CycleFinder {
     for (InsertNeed need : inserts) {
       loadS += need.pieces() * need.loadS().orElse(figures.loading().loadSPerInsert());
     }
-    Hand hand =
-        new Hand(mold.id(), loadS * mold.cavities().live(), press.build().lowerHalves() >= 2);
+    Hand hand = new Hand(mold.id(), loadS * mold.cavities().live(), lowerHalves(mold, press));
     return estimates.computeIfAbsent(hand, h -> estimate(mold, moldS, h));
+  }
+
+  /**
+   * The lower halves that work side by side: stations for unloading and loading of their own need a
+   * person each.
+   */
+  int lowerHalves(Mold mold, PressRow press) {
+    int halves = press.build().lowerHalves();
+    return operators(mold) >= PERSON_A_STATION ? halves : Math.min(2, halves);
   }
 
   private Timing estimate(Mold mold, double moldS, Hand hand) {
@@ -105,10 +128,7 @@ final class CycleFinder {
     if (mold.handLoad()) {
       Loading loading = figures.loading();
       Cycle.Hands hands = new Cycle.Hands(loading.unloadS(), hand.loadS());
-      seconds =
-          hand.beside()
-              ? Cycle.severalLowerHalvesS(moldS, hands, loading.indexS())
-              : Cycle.oneLowerHalfS(moldS, hands);
+      seconds = Cycle.wholeS(hand.lowerHalves(), moldS, hands, loading.indexS());
       basis =
           basis
               + " "

@@ -21,6 +21,9 @@ import pressweek.data.week.Attempt.Stopped;
  * is not planned. Pressweek certifies nothing; it only looks for the record.
  */
 final class Declarations {
+  /** Before a resin's id: the approval of its regrind. */
+  static final String REGRIND = "regrind:";
+
   private static final String HEXAVALENT = "hexavalent";
 
   private final Map<String, List<RecordRow>> records = new HashMap<>();
@@ -80,6 +83,15 @@ final class Declarations {
         ? new Done<>(item)
         : new Stopped<>(
             String.join("; ", reasons), String.join("; ", cures) + ", and enter it in records.csv");
+  }
+
+  /** True when a record that is valid on {@code atMin} stands under this name for every need. */
+  boolean recorded(String name, Set<String> needs, int atMin) {
+    return needs.stream()
+        .allMatch(
+            need ->
+                records.getOrDefault(key(name, need), List.of()).stream()
+                    .anyMatch(row -> valid(row, atMin)));
   }
 
   private List<Subject> subjects(ReadItem item, Optional<ResinRow> resin) {

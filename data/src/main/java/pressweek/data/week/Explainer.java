@@ -1,15 +1,10 @@
 package pressweek.data.week;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import pressweek.data.files.At;
 import pressweek.data.files.Folder;
 import pressweek.data.files.InputError;
-import pressweek.data.files.InputFile;
-import pressweek.data.files.OrderRow;
-import pressweek.data.files.When;
 import pressweek.data.guide.CodeReading;
 import pressweek.data.guide.Guide;
 import pressweek.data.guide.GuideReader;
@@ -54,7 +49,7 @@ public final class Explainer {
       String faults = String.join("; ", reading.decoded().faults());
       return sofar.stopped(List.of(), faults, "correct the code");
     }
-    Attempt<ReadItem> item = shop.items().read(order(code));
+    Attempt<ReadItem> item = shop.items().read(BareOrder.of(code));
     if (item instanceof Stopped<ReadItem> stopped) {
       return sofar.stopped(reading.decoded().attributes(), stopped.reason(), stopped.cure());
     }
@@ -103,32 +98,5 @@ public final class Explainer {
             .map(fit -> fit.press().press() + " " + fit.objection())
             .toList();
     return new Explained.Maker(mold.id(), presses, objections);
-  }
-
-  /** An order line that says nothing but its item. */
-  private static OrderRow order(String code) {
-    return new OrderRow(
-        new At(InputFile.ORDERS.fileName(), 0),
-        "",
-        "",
-        "",
-        "",
-        "",
-        "",
-        code.strip(),
-        "",
-        1,
-        Optional.empty(),
-        new When.Exact(Instant.EPOCH),
-        100,
-        Optional.empty(),
-        List.of(),
-        0,
-        0,
-        "",
-        "",
-        List.of(),
-        "",
-        "");
   }
 }

@@ -115,7 +115,12 @@ final class FitCheck {
         Shot.grams(
             mold.cavities().live(), partG.getAsDouble(), mold.cavities().runnerG().orElse(0));
     double ratedG = size.shotPsG().getAsDouble();
-    double pct = Shot.barrelPct(shotG, ratedG, density.getAsDouble(), figures.psDensityGCm3());
+    OptionalDouble share =
+        Shot.barrelPct(shotG, ratedG, density.getAsDouble(), figures.psDensityGCm3());
+    share.ifPresent(pct -> barrel(pct, proven));
+  }
+
+  private void barrel(double pct, boolean proven) {
     checked = true;
     String shot = "shot is " + Words.amount(pct) + " % of the barrel";
     if (pct > figures.shotStopPct() && !proven) {
@@ -126,19 +131,6 @@ final class FitCheck {
           "%s, usual is %s-%s %%"
               .formatted(
                   shot, Words.amount(figures.shotLowPct()), Words.amount(figures.shotHighPct())));
-    }
-    resin.ifPresent(r -> residence(r, ratedG, shotG));
-  }
-
-  private void residence(ResinRow resin, double ratedG, double shotG) {
-    if (resin.residenceMaxMin().isPresent() && mold.cycleS().isPresent()) {
-      double most = resin.residenceMaxMin().getAsDouble();
-      double minutes = Shot.residenceS(ratedG, shotG, mold.cycleS().getAsDouble()) / 60;
-      if (minutes > most) {
-        notes.add(
-            "estimate: melt stays %s min in the barrel, %s min at most"
-                .formatted(Words.amount(minutes), Words.amount(most)));
-      }
     }
   }
 

@@ -168,7 +168,16 @@ final class OptionFinder {
                         run.making(),
                         run.pace(),
                         fit.standing(),
-                        fit.notes())));
+                        notes(maker, fit, timing.get()))));
+  }
+
+  /** What a person should know: of the press, and of melt that stays too long in its barrel. */
+  private List<String> notes(Maker maker, PressFit fit, Timing timing) {
+    List<String> notes = new ArrayList<>(fit.notes());
+    ResidenceCheck.of(plant.fit(), fit.press(), maker.mold(), maker.work().resin())
+        .flatMap(check -> check.note(timing.cycleMillis() / 1000.0))
+        .ifPresent(notes::add);
+    return notes;
   }
 
   private Attempt<Run> run(Work work, Mold mold, Timing timing) {

@@ -30,6 +30,7 @@ final class Shop {
   private final ItemReader items;
   private final MoldFinder moldFinder;
   private final PressFinder presses;
+  private final CycleFinder cycles;
   private final OptionFinder options;
   private final Declarations declarations;
 
@@ -57,7 +58,7 @@ final class Shop {
     moldFinder = new MoldFinder(molds, items);
     presses = new PressFinder(plant.fit(), folder.floor().presses());
     TakeFinder takes = new TakeFinder(plant.run(), new Reservations(rows.lots(), clock));
-    CycleFinder cycles = new CycleFinder(plant.run(), folder.floor().standards());
+    cycles = new CycleFinder(plant.run(), folder.floor().standards());
     options = new OptionFinder(plant, moldFinder, presses, cycles, takes);
     declarations = new Declarations(rows.records(), inserts, clock);
   }
@@ -88,6 +89,10 @@ final class Shop {
 
   PressFinder presses() {
     return presses;
+  }
+
+  CycleFinder cycles() {
+    return cycles;
   }
 
   OptionFinder options() {

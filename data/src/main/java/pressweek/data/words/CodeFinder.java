@@ -14,10 +14,12 @@ final class CodeFinder {
 
   private final CodePieces pieces;
   private final PhraseFinder phrases;
+  private final ThreadFinder threads;
   private final String separator;
 
-  CodeFinder(Offer offer, PhraseFinder phrases) {
+  CodeFinder(Offer offer, PhraseFinder phrases, ThreadFinder threads) {
     this.phrases = phrases;
+    this.threads = threads;
     this.pieces = new CodePieces(offer);
     this.separator = offer.guide().sheet().separator();
   }
@@ -83,6 +85,10 @@ final class CodeFinder {
   private void piece(Tokens tokens, int from, int to, int end, Map<Integer, Mention> found) {
     String text = tokens.original(from, to);
     if (text.isEmpty() || text.length() > LONGEST_PIECE) {
+      return;
+    }
+    boolean alone = (from == 0 || tokens.at(from).gap()) && to == end;
+    if (alone && threads.at(tokens, from).filter(thread -> thread.to() == to).isPresent()) {
       return;
     }
     boolean several =

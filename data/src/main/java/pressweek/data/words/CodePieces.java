@@ -98,8 +98,8 @@ final class CodePieces {
   /** Leaves out symbols which only repeat what their entries say. */
   private Map<String, String> withoutSymbols(Map<String, String> says) {
     for (Field.Table table : offer.tables()) {
-      String symbol = says.get(table.attribute());
-      boolean known = symbol != null && table.entries().containsKey(symbol);
+      String symbol = says.getOrDefault(table.attribute(), "");
+      boolean known = table.entries().containsKey(symbol);
       if (known && !Offer.essential(table, symbol).containsKey(table.attribute())) {
         says.remove(table.attribute());
       }

@@ -68,7 +68,7 @@ final class Everyday {
     List<String> against =
         usual.keySet().stream()
             .filter(name -> item.known().containsKey(name))
-            .filter(name -> !usual.get(name).equals(item.known().get(name)))
+            .filter(name -> !usual.getOrDefault(name, "").equals(item.known().get(name)))
             .toList();
     if (against.isEmpty()) {
       pendAlone(mention, usually, usual);
@@ -182,7 +182,7 @@ final class Everyday {
     String said = usual.getOrDefault(attribute, "");
     usual.forEach((name, value) -> item.understand(mention, name, value));
     either(mention, Map.entry(attribute, old), said, offer.display(attribute, old));
-    Set<String> others = Set.copyOf(usual.keySet());
+    List<String> others = List.copyOf(usual.keySet());
     others.stream().filter(offer.attributes()::contains).forEach(this::forget);
   }
 

@@ -1,5 +1,6 @@
 package pressweek.data.words;
 
+import java.util.Collection;
 import java.util.List;
 
 /** How attributes are named in questions. */
@@ -13,6 +14,15 @@ final class Labels {
       name = attribute.substring(0, attribute.length() - 3);
     }
     return name.replace('_', ' ');
+  }
+
+  /** A sentence with attributes named in words. */
+  static String in(String sentence, Collection<String> attributes) {
+    String named = sentence;
+    for (String attribute : attributes) {
+      named = named.replace(attribute, of(attribute));
+    }
+    return named.replace(" (said)", "");
   }
 
   /** The unit that an attribute's name ends with; empty when it has none. */

@@ -9,8 +9,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import pressweek.data.guide.Field;
 import pressweek.data.guide.Form;
+import pressweek.data.guide.Guide;
+import pressweek.data.guide.GuideRule.Verb;
 import pressweek.data.guide.GuideWords;
 import pressweek.data.guide.GuideWords.Phrase;
 
@@ -53,6 +56,7 @@ final class LexiconBuilder {
     said.synonyms().forEach(builder::synonym);
     builder.tables();
     builder.marks();
+    builder.rules();
     said.everyday().forEach(builder::everyday);
     said.measures().stream()
         .filter(measure -> !offer.isSecond(measure.attribute()))
@@ -214,6 +218,18 @@ final class LexiconBuilder {
     }
   }
 
+  /** Values that follow from rules, such as the kind of insert that a style always has. */
+  private void rules() {
+    Guide guide = offer.guide();
+    Stream.concat(
+            guide.sheet().rules().stream(),
+            guide.families().stream().flatMap(family -> family.rules().stream()))
+        .filter(rule -> rule.verb() == Verb.THEN || rule.verb() == Verb.DEFAULT)
+        .flatMap(rule -> rule.what().stream())
+        .filter(clause -> clause.values().get(0).chars().noneMatch(Character::isDigit))
+        .forEach(clause -> value(clause.attribute(), clause.values().get(0)));
+  }
+
   private void mark(String symbol, Map<String, String> says) {
     boolean letters = symbol.chars().allMatch(Character::isLetter);
     boolean some = symbol.chars().anyMatch(Character::isLetter);
@@ -246,8 +262,10 @@ final class LexiconBuilder {
   }
 
   private void value(String attribute, String value) {
+    long letters = value.chars().filter(Character::isLetter).count();
+    boolean grade = letters > 0 && value.chars().anyMatch(Character::isDigit);
     boolean named =
-        value.chars().filter(Character::isLetter).count() >= ANY_CASE
+        (letters >= ANY_CASE || grade)
             && !NO_NAMES.contains(value.toLowerCase(Locale.ROOT))
             && !threads.attributes().contains(attribute)
             && !offer.isSecond(attribute);

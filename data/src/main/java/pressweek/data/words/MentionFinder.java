@@ -30,7 +30,7 @@ final class MentionFinder {
     this.spelling = new Spelling(lexicon);
     this.phrases = new PhraseFinder(lexicon, spelling);
     this.threads = new ThreadFinder(plantThreads);
-    this.codes = new CodeFinder(offer, phrases);
+    this.codes = new CodeFinder(offer, phrases, threads);
   }
 
   /** The pieces of a text in their order. */
@@ -169,8 +169,9 @@ final class MentionFinder {
     if (without > at) {
       return Optional.of(Mention.plain(at, without, new Claim.Nothing()));
     }
+    boolean mark = tokens.joined(at + 1) && tokens.at(at + 1).isNumber();
     return Optional.of(
-        OrdinaryWords.isEmpty(token.text())
+        OrdinaryWords.isEmpty(token.text()) && !mark
             ? Mention.plain(at, at + 1, new Claim.Nothing())
             : unknown(tokens, at));
   }

@@ -186,7 +186,8 @@ final class NumberSenses {
       if (together(right, measure.attribute())) {
         cost = Math.min(cost, 1 + skipped.getOrDefault(right, 0));
       }
-      return measure.afterThread() && isThread(right) ? Math.min(cost, 2) : cost;
+      int before = 2 + skipped.getOrDefault(right, 0);
+      return measure.afterThread() && isThread(right) ? Math.min(cost, before) : cost;
     }
 
     private boolean together(int at, String attribute) {

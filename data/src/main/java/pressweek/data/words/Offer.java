@@ -12,6 +12,7 @@ import pressweek.data.guide.Family;
 import pressweek.data.guide.Field;
 import pressweek.data.guide.Form;
 import pressweek.data.guide.Guide;
+import pressweek.data.guide.GuideRule;
 import pressweek.data.guide.Part;
 
 /** What the codes of a plant can say, for looking up. */
@@ -34,7 +35,9 @@ final class Offer {
       for (Part part : family.parts()) {
         part.forms().stream().filter(form -> !forms.contains(form)).forEach(this::add);
       }
+      family.rules().forEach(this::besides);
     }
+    guide.sheet().rules().forEach(this::besides);
   }
 
   private void add(Form form) {
@@ -192,6 +195,23 @@ final class Offer {
     for (String attribute : said) {
       Beside beside = besides.computeIfAbsent(attribute, a -> new Beside());
       sets.forEach((name, value) -> beside.values.add(Map.entry(name, value)));
+    }
+  }
+
+  /** What a rule speaks of together, unless it is to forbid it. */
+  private void besides(GuideRule rule) {
+    if (rule.verb() == GuideRule.Verb.NEVER) {
+      return;
+    }
+    List<GuideRule.Clause> clauses = new ArrayList<>(rule.when());
+    clauses.addAll(rule.what());
+    for (GuideRule.Clause clause : clauses) {
+      for (String value : clause.values()) {
+        Set<String> others = new HashSet<>();
+        clauses.forEach(other -> others.add(other.attribute()));
+        others.remove(clause.attribute());
+        besides(Map.of(clause.attribute(), value), others);
+      }
     }
   }
 

@@ -57,8 +57,19 @@ final class Pairs {
     return id == null ? ids.computeIfAbsent(value, v -> made.getAndIncrement()) : id;
   }
 
+  /**
+   * True when a code says both; also when none says one of them alone, since then only more than
+   * two values together tell.
+   */
   private boolean isPossible(Map.Entry<String, String> a, Map.Entry<String, String> b) {
-    return !encoder.drafts(Map.of(a.getKey(), a.getValue(), b.getKey(), b.getValue()), 1).isEmpty();
+    Map<String, String> both = Map.of(a.getKey(), a.getValue(), b.getKey(), b.getValue());
+    return isSaid(both)
+        || !isSaid(Map.of(a.getKey(), a.getValue()))
+        || !isSaid(Map.of(b.getKey(), b.getValue()));
+  }
+
+  private boolean isSaid(Map<String, String> values) {
+    return !encoder.drafts(values, 1).isEmpty();
   }
 
   /** True when each of the values goes with each that is known. */
@@ -77,7 +88,7 @@ final class Pairs {
   List<Objection> reasons(Map<String, String> pair) {
     return reasons.size() > MOST_REMEMBERED
         ? encoder.objections(pair)
-        : reasons.computeIfAbsent(Map.copyOf(pair), encoder::objections);
+        : reasons.computeIfAbsent(new LinkedHashMap<>(pair), encoder::objections);
   }
 
   /** The first two values that exclude each other; nothing when there are none. */

@@ -167,7 +167,7 @@ final class Settling {
     Objection first = objections.get(0);
     List<String> concerned = first.attributes().stream().filter(all::containsKey).toList();
     List<String> labels = concerned.stream().map(Labels::of).toList();
-    item.conflict(String.join(" and ", labels) + ": " + first.sentence());
+    item.conflict(String.join(" and ", labels) + ": " + Labels.in(first.sentence(), all.keySet()));
     List<String> last = concerned.stream().filter(notTaken::contains).toList();
     if (last.isEmpty()) {
       concerned.stream()

@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,10 +24,12 @@ final class Sizes {
 
   private final Offer offer;
   private final BigDecimal nearestPct;
+  private final Pairs pairs;
   private final Map<String, List<Row>> all = new HashMap<>();
 
-  Sizes(Offer offer, BigDecimal nearestPct) {
+  Sizes(Offer offer, Pairs pairs, BigDecimal nearestPct) {
     this.offer = offer;
+    this.pairs = pairs;
     this.nearestPct = nearestPct;
     for (String attribute : offer.attributes()) {
       if (!Labels.unit(attribute).isEmpty()) {
@@ -68,19 +71,28 @@ final class Sizes {
 
   /** True when some item has a length like this. */
   boolean isPossible(String attribute, Measured number) {
-    return fit(attribute, number, listed(attribute, Map.of())).found();
+    return fit(attribute, number, listed(attribute, Map.of()), Map.of()).found();
   }
 
   /** The length of an item of which some is known. */
   Fit fit(String attribute, Measured number, Map<String, String> known) {
-    return fit(attribute, number, listed(attribute, known));
+    Map<String, String> rest = new LinkedHashMap<>(known);
+    rest.remove(attribute);
+    return fit(attribute, number, listed(attribute, rest), rest);
   }
 
-  private Fit fit(String attribute, Measured number, List<Made> listed) {
+  private Fit fit(String attribute, Measured number, List<Made> listed, Map<String, String> known) {
     List<Meant> meant = meant(attribute, number);
     for (Meant one : meant) {
-      List<Made> near = near(attribute, one.size(), listed);
-      Optional<Made> fits = near.stream().findFirst().filter(made -> isNear(one, made.size()));
+      List<Made> near =
+          near(attribute, one.size(), listed).stream()
+              .filter(made -> isNear(one, made.size()))
+              .toList();
+      Optional<Made> fits =
+          near.stream()
+              .filter(made -> pairs.admit(known, Map.of(attribute, made.value())))
+              .findFirst()
+              .or(() -> near.stream().findFirst());
       if (fits.isPresent()) {
         return new Fit(fits.get().value(), assumption(attribute, one, fits.get()), List.of());
       }

@@ -43,8 +43,8 @@ public final class WordReader {
     offer = new Offer(guide);
     threads = new PlantThreads(offer);
     lexicon = LexiconBuilder.build(offer, threads);
-    sizes = new Sizes(offer, guide.words().nearestPct());
     pairs = new Pairs(guide.encoder());
+    sizes = new Sizes(offer, pairs, guide.words().nearestPct());
     mentions = new MentionFinder(offer, lexicon, threads);
     numbers = new NumberSenses(offer, sizes, threads);
   }

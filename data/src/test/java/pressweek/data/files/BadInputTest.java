@@ -102,6 +102,23 @@ class BadInputTest {
           downtime.csv @ what,from,to/P1,2026-12-01,2026-12-01 @ downtime.csv:2: the downtime ends before it begins; expected "to" after "from" (a date alone is its 00:00)
           promised.csv @ order,press,start/999,P1,2026-12-01T06:00 @ promised.csv:2: order line "999/1" is not in orders.csv and not planned; expected one that is
           colours.csv @ colour,srgb/RED,red @ colours.csv:2: srgb "red" is not a colour; expected six digits such as C1121C
+          colours.csv @ colour,masterbatch,let_down_pct/RED,MB,400 @ colours.csv:2: let_down_pct "400" is more than the whole; expected percent of the total mass above 0 and up to 100, as 4, or a ratio, as 25:1
+          colours.csv @ colour,masterbatch,let_down_pct/RED,MB,0 @ colours.csv:2: let_down_pct "0" is no masterbatch; expected percent of the total mass above 0 and up to 100, as 4, or a ratio, as 25:1
+          colours.csv @ colour,masterbatch,let_down_pct/RED,MB,-4 @ colours.csv:2: let_down_pct "-4" is no masterbatch; expected percent of the total mass above 0 and up to 100, as 4, or a ratio, as 25:1
+          colours.csv @ colour,masterbatch,let_down_pct/RED,MB,25:0 @ colours.csv:2: let_down_pct "25:0" has a part of 0; expected percent of the total mass above 0 and up to 100, as 4, or a ratio, as 25:1
+          colours.csv @ colour,masterbatch,let_down_pct/RED,MB,1 in 25 @ colours.csv:2: let_down_pct "1 in 25" is not a let-down; expected percent of the total mass above 0 and up to 100, as 4, or a ratio, as 25:1
+          resins.csv @ resin,density/PP,0 @ resins.csv:2: density "0" is out of range; expected 0.1 to 30
+          resins.csv @ resin,melt_c,mold_c/PP,40,40 @ resins.csv:2: melt_c "40" is not above mold_c "40"; expected more
+          resins.csv @ resin,melt_c,mold_c,eject_c/PP,230,40,240 @ resins.csv:2: melt_c "230" is not above eject_c "240"; expected more
+          resins.csv @ resin,melt_c,mold_c,eject_c/PP,230,40,40 @ resins.csv:2: eject_c "40" is not above mold_c "40"; expected more
+          resins.csv @ resin,dry_h/ABS,3 @ resins.csv:2: dry_h "3" stands without dry_c; expected both or none
+          resins.csv @ resin,dry_c/ABS,85 @ resins.csv:2: dry_c "85" stands without dry_h; expected both or none
+          resins.csv @ resin,dry_h,dry_c,dry_max_h/ABS,3,85,2 @ resins.csv:2: dry_max_h "2" is less than dry_h "3"; expected more
+          resins.csv @ resin,bulk_density_kg_l/ABS,0 @ resins.csv:2: bulk_density_kg_l "0" is out of range; expected 0.05 to 10
+          inserts.csv @ insert,kind,preheat_c,heat_max_c/B1,stud,150,120 @ inserts.csv:2: preheat_c "150" is above heat_max_c "120"; expected no more
+          dryers.csv @ dryer,hopper_l/D1,0 @ dryers.csv:2: hopper_l "0" is out of range; expected 0.0001 to 1,000,000
+          dryers.csv @ dryer,hopper_l,feeds/D1,60,P9 @ dryers.csv:2: feeds "P9" is not in presses.csv; did you mean "P1"?
+          dryers.csv @ dryer,hopper_l,feeds/D1,60,P1/D2,60,P1 @ dryers.csv:3: press "P1" is fed by dryer "D1", too; expected one dryer
           inserts.csv @ insert,kind/B1,bolt @ inserts.csv:2: kind "bolt" is not known; expected stud, through, blind, lock, tall, bushing, shaft, arm
           lots.csv @ what,lot,on_hand/B1,L1,-1 @ lots.csv:2: on_hand "-1" is out of range; expected a whole number from 0 to 10,000,000
           order.csv @ x/y @ order.csv: the file is not read; did you mean orders.csv?

@@ -79,10 +79,11 @@ class PlantReaderTest {
                 30,
                 10,
                 false));
-    assertThat(plant.fit()).isEqualTo(new PlantRow.Fit(4.5, 1.1, 20, 65, 80, 1.05, 75));
+    assertThat(plant.fit()).isEqualTo(new PlantRow.Fit(4.5, 1.1, 20, 65, 80, 1.05, 75, 1.4));
     assertThat(plant.run())
         .isEqualTo(
             new PlantRow.RunFigures(3, 10, 1000, 250, new PlantRow.Loading(3, 5, 2), 0.5, 5, 1));
+    assertThat(plant.heat()).isEqualTo(new PlantRow.Heat(1, 120, 5));
     assertThat(plant.food()).isEqualTo(new PlantRow.Food(List.of("food"), List.of()));
     assertThat(plant.extraHours()).isEqualTo(new PlantRow.ExtraHours(0, List.of(), List.of()));
     assertThat(plant.moveToleranceMin()).isEqualTo(60);

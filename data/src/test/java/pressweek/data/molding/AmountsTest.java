@@ -1,6 +1,7 @@
 package pressweek.data.molding;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
 
@@ -41,6 +42,14 @@ class AmountsTest {
     assertThat(Amounts.inserts(parts, 1, 0.5, 0)).isEqualTo(10_362);
     assertThat(Amounts.inserts(parts, 1, 0.5, 5)).isEqualTo(10_367);
     assertThat(Amounts.inserts(100, 2, 0, 5)).isEqualTo(210);
+  }
+
+  @Test
+  void shotsThatMakeNothingGoodAreRefused() {
+    assertThatThrownBy(() -> Amounts.shots(1, 0, 0)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> Amounts.shots(1, 100, 2))
+        .hasMessage(
+            "live cavities must be at least 1 and scrap below 100 % but were 2 and 100.0 %");
   }
 
   @Test

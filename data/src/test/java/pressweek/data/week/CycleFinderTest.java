@@ -51,6 +51,19 @@ class CycleFinderTest {
     assertThat(option("P2").pace().operatorThousandths()).isEqualTo(1_000);
   }
 
+  /** Stations of their own for 5 s of unloading and 20 s of loading, if there are two people. */
+  @Test
+  void threeLowerHalvesNeedAPersonAStation() {
+    plant.file("presses.csv", "press,orientation,clamp_kn,lower_halves", "P2,vertical,600,3");
+    plant.file(
+        "molds.csv", "mold,makes,live_cavities,cycle_s,runs_on,hand_load", "M1,M1,4,22,,yes");
+    assertThat(option("P2").pace().cycleMillis()).isEqualTo(27_000);
+    plant.file(
+        "plant.json",
+        "{\"plan_start\": \"2026-11-30T00:00Z\", \"run\": {\"operators_hand_load\": 2.0}}");
+    assertThat(option("P2").pace().cycleMillis()).isEqualTo(24_000);
+  }
+
   @Test
   void insertsWithoutALoadingTimeTakeThePlants() {
     insert("I1*2|I2"); // 4 x (2 x 5 + 3) + 5 = 57 s

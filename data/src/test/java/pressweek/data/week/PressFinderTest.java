@@ -130,10 +130,10 @@ class PressFinderTest {
     plant.file("resins.csv", "resin,density,residence_max_min", "PP,0.905,4");
     mold("part_g", "5");
     presses("shot_ps_g", "100", "200");
-    // 1.4 x 100 / 20 x 30 s = 3.5 min, and 7 min
+    // 1.4 x 100 g x 0.905 / 1.05 / 20 g x 30 s = 3.02 min, and 6.03 min
     assertThat(option("P1").notes()).isEmpty();
     assertThat(option("P2").notes())
-        .contains("estimate: melt stays 7 min in the barrel, 4 min at most");
+        .contains("estimate: melt stays 6 min in the barrel, 4 min at most");
   }
 
   @Test
