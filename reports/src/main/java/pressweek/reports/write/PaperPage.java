@@ -22,10 +22,14 @@ final class PaperPage {
               .attr("role", "alert")
               .add("h2", "This plan breaks hard rules. Do not run it."));
     }
+    List<Element> content =
+        part.content().isEmpty()
+            ? List.of(Element.of("p").text("There is none in this plan."))
+            : part.content();
     Element main =
         Element.of("main")
-            .add(new Sheet(edition).of(part.id(), part.caution(), headings, part.content()));
+            .add(new Sheet(edition).of(part.id(), part.caution(), headings, content));
     return new PageFrame(edition, part.heading())
-        .html(Element.of("body", "paper " + part.id()).add(main));
+        .html(Element.of("body", "paper " + part.id() + "paper").add(main));
   }
 }

@@ -48,6 +48,7 @@ public final class SmallPlan {
   public Materials materials = SampleWeek.materials(true);
   private Mold mold = SampleJobs.mold("M1");
   public Kitting kitting = Kitting.NONE;
+  public String number = "2026-W49/3";
   public String replaces = "";
   public boolean money = true;
   public boolean stopped;
@@ -133,7 +134,7 @@ public final class SmallPlan {
   public Plan plan() {
     return new Plan(
         new Head(
-            "2026-W49/3",
+            number,
             replaces,
             at("2026-11-30T05:40"),
             Map.of(),
