@@ -60,7 +60,8 @@ final class OrdinaryWords {
 
   /** Words that a number of a document stands behind. */
   private static final Set<String> DOCUMENTS =
-      words("part pn drawing dwg po order ref reference rfq quote quotation inquiry enquiry line item job invoice pos");
+      words(
+          "part pn drawing dwg po order ref reference rfq quote quotation inquiry enquiry line item job invoice pos");
 
   /** What the trade writes for what. */
   private static final Map<String, String> SHORT =
