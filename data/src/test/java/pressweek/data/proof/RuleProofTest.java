@@ -249,4 +249,22 @@ class RuleProofTest {
             "guide.json:13: warning: the assumption resin PF can never be used: no item has colour RD,"
                 + " resin PF");
   }
+
+  @Test
+  void fillForDoesNotApplyWhereEveryItemHasSomething() {
+    assertThat(
+            findings(
+                """
+                {"schema": "pressweek-guide/1", "name": "fill", "separator": "",
+                 "fill": {"short": "_", "none": "-"},
+                 "fields": {
+                   "head": {"width": 2, "fill": {"none": ""}, "table": {"K": {}, "L": {}}},
+                   "resin": {"width": 2, "table": {"PP": {}, "PF": {}}}},
+                 "parts": {"code": {"forms": ["{head}{resin}"]}},
+                 "families": [{"name": "grip", "parts": ["code"]}]}
+                """))
+        .containsExactly(
+            "guide.json:5: warning: field \"resin\" may be written with \"-\" for \"does not"
+                + " apply\": an item without resin");
+  }
 }
