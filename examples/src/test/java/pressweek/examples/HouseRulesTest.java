@@ -190,6 +190,8 @@ class HouseRulesTest {
           // Benchmarks say on what day they were run.
           .and()
           .doNotHaveSimpleName("Benchmarks")
+          .and()
+          .doNotHaveSimpleName("ResultsFile")
           .should()
           .callCodeUnitWhere(describe("the clock is read", HouseRulesTest::readsTheClock));
 

@@ -57,8 +57,7 @@ final class Objections {
     Optional<String> number = encoder.numbers(name);
     if (values.isEmpty() && number.isPresent()) {
       return new Objection(
-          List.of(name),
-          "no item has %s \"%s\"; expected %s".formatted(name, value, number.get()));
+          List.of(name), "no item has %s \"%s\"; expected %s".formatted(name, value, number.get()));
     }
     if (values.isEmpty() && !encoder.attributes().contains(name)) {
       List<String> nearest = Nearest.to(name, encoder.attributes(), 3);

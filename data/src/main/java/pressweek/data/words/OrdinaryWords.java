@@ -32,7 +32,7 @@ final class OrdinaryWords {
           "they thing this those three thru time to today together tomorrow too total touch two",
           "type under unit until up upon urgent urgently us use using usual usually very via",
           "want wanted wants was way we week weeks well were what when where which while who whole",
-          "w cw will wish with within would yes yet you your yours also ltd inc gmbh co sir",
+          "w cw will wish with within without would yes yet you your yours also ltd inc gmbh co sir",
           "madam january february march april june july august september october november",
           "december jan feb mar apr jun jul aug sep sept oct nov dec monday tuesday wednesday",
           "thursday friday saturday sunday mon tue wed thu fri");
@@ -52,7 +52,7 @@ final class OrdinaryWords {
           "step stick stone store strong style suit sun sweet table tank tape tea test thick thin",
           "threw tip tool top track tray tree tube turn van wall warm wash water weld wet wide",
           "win wire wood work again before existing hand last like new old part previous repeat",
-          "same sample samples used without");
+          "same sample samples used");
 
   /** Words that a number of pieces stands beside. */
   private static final Set<String> PIECES =
@@ -60,7 +60,8 @@ final class OrdinaryWords {
 
   /** Words that a number of a document stands behind. */
   private static final Set<String> DOCUMENTS =
-      words("part pn drawing dwg po order ref reference rfq quote quotation inquiry enquiry line item job invoice pos");
+      words(
+          "part pn drawing dwg po order ref reference rfq quote quotation inquiry enquiry line item job invoice pos");
 
   /** What the trade writes for what. */
   private static final Map<String, String> SHORT =

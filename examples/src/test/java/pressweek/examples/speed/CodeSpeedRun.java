@@ -82,7 +82,9 @@ public final class CodeSpeedRun {
         median(
             first,
             () -> {
-              Week.guide(FolderReader.read(folder)).guide().orElseThrow();
+              if (Week.guide(FolderReader.read(folder)).guide().isEmpty()) {
+                throw new IOException(folder + " has errors");
+              }
             });
     return String.format(
         Locale.ROOT,
