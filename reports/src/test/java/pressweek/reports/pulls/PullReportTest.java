@@ -10,17 +10,12 @@ import pressweek.reports.sample.SampleWeek;
 import pressweek.reports.sample.SmallPlan;
 import pressweek.reports.schedule.PlanBook;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
 import pressweek.data.plan.Change;
 import pressweek.data.plan.ChangeKind;
 import pressweek.data.problem.Bringing;
 import pressweek.data.problem.Kitting;
-import pressweek.data.problem.Lot;
-import pressweek.data.problem.LotStatus;
 import pressweek.data.problem.NamedPair;
 import pressweek.data.problem.Setup;
-import pressweek.data.problem.Stock;
 
 class PullReportTest {
   private static final String MONDAY = "2026-11-30T";
@@ -216,77 +211,6 @@ class PullReportTest {
     plan.pulls.add(
         new Pull("R1", "V1", SampleWeek.at(MONDAY + "14:10"), "S0825", "", "", receipt, 9));
     assertThat(rows(plan).get(0).needByMin()).isEqualTo(receipt);
-  }
-
-  private static SmallPlan inBin(Bringing bringing) {
-    SmallPlan plan = oneRun();
-    plan.materials =
-        new Materials(
-            List.of(),
-            List.of(),
-            plan.materials.inserts(),
-            new Stock(
-                true,
-                List.of(
-                    new Lot(
-                        "S0825",
-                        "L1",
-                        "A-3",
-                        1_000,
-                        0,
-                        OptionalInt.empty(),
-                        LotStatus.USABLE,
-                        "")),
-                List.of()));
-    plan.kitting =
-        new Kitting(
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            Map.of(),
-            bringing);
-    return take(plan, "R1", "07:30", 400);
-  }
-
-  private static SmallPlan take(SmallPlan plan, String run, String time, int pieces) {
-    plan.pulls.add(
-        new Pull(run, "V1", SampleWeek.at(MONDAY + time), "S0825", "L1", "A-3", 0, pieces));
-    return plan;
-  }
-
-  @Test
-  void partOfABinIsSaidWithWhatIsInIt() {
-    SmallPlan plan = take(inBin(Bringing.BY_PIECES), "R1", "07:31", 600);
-    assertThat(rows(plan).get(0).draw())
-        .isEqualTo(new Draw(Optional.of(1_000), 400, 0, "takes 400 of 1,000 in bin A-3"));
-    assertThat(rows(plan).get(1).draw())
-        .isEqualTo(new Draw(Optional.of(600), 600, 0, "takes all 600 in bin A-3"));
-  }
-
-  @Test
-  void wholeBinsAndCartonsSayWhatComesBack() {
-    SmallPlan bins = inBin(new Bringing(Bringing.By.BINS, 1));
-    assertThat(rows(bins).get(0).draw())
-        .isEqualTo(
-            new Draw(
-                Optional.of(1_000),
-                1_000,
-                600,
-                "takes 400 of 1,000 in bin A-3; bring 1,000, at least 600 come back"));
-    SmallPlan cartons = inBin(new Bringing(Bringing.By.CARTONS, 250));
-    assertThat(rows(cartons).get(0).draw().bring()).isEqualTo(500);
-    assertThat(rows(cartons).get(0).draw().back()).isEqualTo(100);
-  }
-
-  @Test
-  void restStaysInTheBinWhileAnotherRunNeedsIt() {
-    SmallPlan plan = take(inBin(new Bringing(Bringing.By.BINS, 1)), "R2", "11:59", 100);
-    assertThat(rows(plan).get(0).draw().bring()).isEqualTo(400);
-    SmallPlan later = take(inBin(new Bringing(Bringing.By.BINS, 1)), "R2", "12:00", 100);
-    assertThat(rows(later).get(0).draw().bring()).isEqualTo(1_000);
   }
 
   @Test
