@@ -21,9 +21,7 @@ public final class Declared {
   /** Declarations in the order in which they are entered. */
   public Declared(List<Declaration> all) {
     for (Declaration one : all) {
-      declarations
-          .computeIfAbsent(key(one.what(), one.need()), k -> new ArrayList<>())
-          .add(one);
+      declarations.computeIfAbsent(key(one.what(), one.need()), k -> new ArrayList<>()).add(one);
     }
   }
 

@@ -28,8 +28,7 @@ public record Subject(Kind kind, String id, String words, List<String> names) {
   public static Subject resin(String id, String grade) {
     return id.isEmpty()
         ? new Subject(Kind.RESIN, "", "its resin, which is not known", List.of())
-        : new Subject(
-            Kind.RESIN, id, ("resin " + id + " " + grade).strip(), List.of(id, grade));
+        : new Subject(Kind.RESIN, id, ("resin " + id + " " + grade).strip(), List.of(id, grade));
   }
 
   /** A colour: its masterbatch or its colourants, in one resin or in all. */

@@ -11,5 +11,4 @@ import java.util.OptionalDouble;
  * @param letDownPct masterbatch in percent of the total mass; 0 without masterbatch, empty when not
  *     known
  */
-public record Recipe(
-    String resin, String colour, String masterbatch, OptionalDouble letDownPct) {}
+public record Recipe(String resin, String colour, String masterbatch, OptionalDouble letDownPct) {}

@@ -65,7 +65,9 @@ final class Declarations {
     return missing.reasons.isEmpty() ? new Done<>(item) : missing.stopped();
   }
 
-  /** True when a record that is valid on {@code atMin} approves regrind of a resin for all needs. */
+  /**
+   * True when a record that is valid on {@code atMin} approves regrind of a resin for all needs.
+   */
   boolean regrindApproved(String resin, Set<String> needs, int atMin) {
     return needs.stream().allMatch(need -> declared.regrind(resin, need, atMin).isPresent());
   }
@@ -78,8 +80,7 @@ final class Declarations {
     }
     tips.ofItem(item.item().code()).forEach(tip -> metal.add(Subject.tip(tip)));
     String grade = resin.map(ResinRow::grade).orElse("");
-    return Subject.of(
-        Subject.resin(item.value(Item.RESIN), grade), item.value(Item.COLOUR), metal);
+    return Subject.of(Subject.resin(item.value(Item.RESIN), grade), item.value(Item.COLOUR), metal);
   }
 
   private void records(List<Subject> subjects, String need, int atMin, Missing missing) {
@@ -87,8 +88,7 @@ final class Declarations {
     for (Subject subject : subjects) {
       if (declared.valid(subject, need, atMin).isEmpty()) {
         without.add(subject.words() + expired(subject, need));
-        missing.asked.add(
-            "ask " + subject.supplier() + " for " + SupplierPaper.of(subject, need));
+        missing.asked.add("ask " + subject.supplier() + " for " + SupplierPaper.of(subject, need));
         missing.rows.add((subject.id().isEmpty() ? "its number" : subject.id()) + "," + need);
       }
     }

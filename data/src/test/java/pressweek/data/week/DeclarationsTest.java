@@ -206,6 +206,7 @@ class DeclarationsTest {
     plant.file("colours.csv", "colour", "BLK");
     records("PP,food,", "BLK,food,", "I1,food,", "QQ,food,");
     assertThat(plant.findings())
-        .anyMatch(f -> f.startsWith("records.csv:5: \"QQ\" is no resin, grade, colour, insert or tip"));
+        .anyMatch(
+            f -> f.startsWith("records.csv:5: \"QQ\" is no resin, grade, colour, insert or tip"));
   }
 }

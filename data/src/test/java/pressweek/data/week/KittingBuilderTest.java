@@ -115,7 +115,8 @@ class KittingBuilderTest {
         "{\"plan_start\": \"2026-11-30T00:00Z\", \"bring\": {\"by\": \"cartons\", \"carton_pieces\":"
             + " 250}}");
     assertThat(kitting().bringing()).isEqualTo(new Bringing(Bringing.By.CARTONS, 250));
-    plant.file("plant.json", "{\"plan_start\": \"2026-11-30T00:00Z\", \"bring\": {\"by\": \"kg\"}}");
+    plant.file(
+        "plant.json", "{\"plan_start\": \"2026-11-30T00:00Z\", \"bring\": {\"by\": \"kg\"}}");
     assertThat(plant.week().errors())
         .extracting(Object::toString)
         .anyMatch(f -> f.contains("expected \"pieces\", \"cartons\" or \"bins\""));

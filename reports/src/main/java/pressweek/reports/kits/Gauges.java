@@ -13,7 +13,9 @@ public final class Gauges {
 
   private Gauges() {}
 
-  /** The gauge for an insert part, its thread as the plant writes it; empty when it has no thread. */
+  /**
+   * The gauge for an insert part, its thread as the plant writes it; empty when it has no thread.
+   */
   public static Optional<String> of(Insert insert) {
     if (insert.thread().isBlank()) {
       return Optional.empty();

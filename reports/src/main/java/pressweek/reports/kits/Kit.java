@@ -14,8 +14,7 @@ import pressweek.data.problem.Job;
  * @param parts what is in it
  * @param signs who signs that it is complete, in turn
  */
-public record Kit(
-    Run run, Job job, int readyByMin, List<KitPart> parts, List<String> signs) {
+public record Kit(Run run, Job job, int readyByMin, List<KitPart> parts, List<String> signs) {
   public Kit {
     parts = List.copyOf(parts);
     signs = List.copyOf(signs);

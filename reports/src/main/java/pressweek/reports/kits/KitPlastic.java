@@ -117,9 +117,7 @@ final class KitPlastic {
         .filter(m -> m.id().equals(run.mold()))
         .map(Mold::cavities)
         .filter(c -> c.partG().isPresent() && live.isPresent())
-        .map(
-            c ->
-                Shot.grams(live.orElse(0), c.partG().getAsDouble(), c.runnerG().orElse(0)))
+        .map(c -> Shot.grams(live.orElse(0), c.partG().getAsDouble(), c.runnerG().orElse(0)))
         .map(shotG -> (int) Math.ceil(Plastic.shotsKg(shots, 0, shotG) * 1000))
         .findFirst();
   }
@@ -133,12 +131,13 @@ final class KitPlastic {
       return "";
     }
     List<Optional<Declaration>> approvals =
-        needs.stream()
-            .map(n -> declared.regrind(job.resin(), n, run.startMin()))
-            .toList();
+        needs.stream().map(n -> declared.regrind(job.resin(), n, run.startMin())).toList();
     return approvals.stream().allMatch(Optional::isPresent)
         ? "regrind of its runners approved ("
-            + approvals.stream().flatMap(Optional::stream).map(Declaration::source).distinct()
+            + approvals.stream()
+                .flatMap(Optional::stream)
+                .map(Declaration::source)
+                .distinct()
                 .collect(Collectors.joining(", "))
             + ")"
         : "no regrind: none is approved";

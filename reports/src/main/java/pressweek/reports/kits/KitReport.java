@@ -52,12 +52,7 @@ public final class KitReport {
         pulls.getOrDefault(run.id(), List.of()).stream()
             .mapToInt(PullRow::needByMin)
             .reduce(run.change().startMin() - lead, Math::max);
-    return new Kit(
-        run,
-        job,
-        readyBy,
-        parts(run, job),
-        job.foodGrade() ? THREE : TWO);
+    return new Kit(run, job, readyBy, parts(run, job), job.foodGrade() ? THREE : TWO);
   }
 
   private List<KitPart> parts(Run run, Job job) {

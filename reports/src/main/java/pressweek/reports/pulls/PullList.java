@@ -19,8 +19,7 @@ public final class PullList {
   /** What to mind, with the rule where an order of the plan leans on it. */
   static String caution(PlanBook book) {
     boolean restricted =
-        book.plan().runs().stream()
-            .anyMatch(run -> Needs.of(book.job(run)).contains(Needs.ROHS));
+        book.plan().runs().stream().anyMatch(run -> Needs.of(book.job(run)).contains(Needs.ROHS));
     return restricted ? CAUTION + " (RoHS: Directive 2011/65/EU, Annex II)." : CAUTION + ".";
   }
 

@@ -119,7 +119,9 @@ public final class PullReport {
         cautions);
   }
 
-  /** True for a finish by which somebody could think to know that it has no restricted substance. */
+  /**
+   * True for a finish by which somebody could think to know that it has no restricted substance.
+   */
   private boolean provesNothing(Pull pull, Optional<Insert> insert) {
     boolean finished = insert.filter(i -> !i.finish().isBlank()).isPresent();
     return finished
@@ -130,8 +132,7 @@ public final class PullReport {
 
   /** Earlier than the planner counts them by the time of the change: setters start from the kit. */
   private int needByMin(Pull pull) {
-    int changeMin =
-        book.run(pull.run()).map(r -> r.startMin() - r.change().startMin()).orElse(0);
+    int changeMin = book.run(pull.run()).map(r -> r.startMin() - r.change().startMin()).orElse(0);
     return Math.max(pull.receiptMin(), pull.needByMin() - Math.max(0, changeMin));
   }
 

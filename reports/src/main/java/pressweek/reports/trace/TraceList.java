@@ -41,8 +41,7 @@ public final class TraceList {
             rows);
   }
 
-  private static ListingColumns<TraceRow> lots(
-      ListingColumns<TraceRow> columns, PlantClock clock) {
+  private static ListingColumns<TraceRow> lots(ListingColumns<TraceRow> columns, PlantClock clock) {
     return columns
         .text("run", r -> r.run().id())
         .text("order", r -> r.job().line().order())
@@ -82,8 +81,7 @@ public final class TraceList {
         .text("exemption", r -> said(r, Declaration::exemption));
   }
 
-  private static String said(
-      TraceRow row, Function<Declaration, String> what) {
+  private static String said(TraceRow row, Function<Declaration, String> what) {
     return row.declaration().map(what).orElse("");
   }
 

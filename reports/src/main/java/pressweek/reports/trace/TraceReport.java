@@ -59,8 +59,7 @@ public final class TraceReport {
       for (Source source : sources(run, job, subject)) {
         for (String need : needs) {
           rows.add(
-              new TraceRow(
-                  run, job, need, subject, source, declared.valid(subject, need, atMin)));
+              new TraceRow(run, job, need, subject, source, declared.valid(subject, need, atMin)));
         }
       }
     }

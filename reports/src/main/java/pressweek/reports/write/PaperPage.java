@@ -27,8 +27,7 @@ final class PaperPage {
             ? List.of(Element.of("p").text("There is none in this plan."))
             : part.content();
     Element main =
-        Element.of("main")
-            .add(new Sheet(edition).of(part.id(), part.caution(), headings, content));
+        Element.of("main").add(new Sheet(edition).of(part.id(), part.caution(), headings, content));
     return new PageFrame(edition, part.heading())
         .html(Element.of("body", "paper " + part.id() + "paper").add(main));
   }

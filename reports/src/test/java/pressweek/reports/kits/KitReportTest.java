@@ -42,8 +42,7 @@ class KitReportTest {
     assertThat(kit.signs()).containsExactly("brought by", "received by");
     assertThat(kit.parts())
         .extracting(KitPart::kind)
-        .containsExactly(
-            PartKind.INSERT, PartKind.GAUGE, PartKind.RESIN, PartKind.PACKAGING);
+        .containsExactly(PartKind.INSERT, PartKind.GAUGE, PartKind.RESIN, PartKind.PACKAGING);
     KitPart insert = kit.parts().get(0);
     assertThat(insert.lot()).isEqualTo("L1");
     assertThat(insert.bin()).isEqualTo("C1-2");

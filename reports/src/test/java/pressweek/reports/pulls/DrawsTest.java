@@ -39,25 +39,11 @@ class DrawsTest {
                 true,
                 List.of(
                     new Lot(
-                        "S0825",
-                        "L1",
-                        "A-3",
-                        1_000,
-                        0,
-                        OptionalInt.empty(),
-                        LotStatus.USABLE,
-                        "")),
+                        "S0825", "L1", "A-3", 1_000, 0, OptionalInt.empty(), LotStatus.USABLE, "")),
                 List.of()));
     plan.kitting =
         new Kitting(
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            Map.of(),
-            bringing);
+            List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), bringing);
     return take(plan, "R1", "07:30", 400);
   }
 

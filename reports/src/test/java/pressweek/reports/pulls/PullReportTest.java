@@ -3,19 +3,19 @@ package pressweek.reports.pulls;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import pressweek.data.plan.Change;
+import pressweek.data.plan.ChangeKind;
 import pressweek.data.plan.Pull;
+import pressweek.data.problem.Bringing;
+import pressweek.data.problem.Kitting;
 import pressweek.data.problem.Materials;
+import pressweek.data.problem.NamedPair;
+import pressweek.data.problem.Setup;
 import pressweek.reports.sample.SampleWeek;
 import pressweek.reports.sample.SmallPlan;
 import pressweek.reports.schedule.PlanBook;
-import java.util.Map;
-import pressweek.data.plan.Change;
-import pressweek.data.plan.ChangeKind;
-import pressweek.data.problem.Bringing;
-import pressweek.data.problem.Kitting;
-import pressweek.data.problem.NamedPair;
-import pressweek.data.problem.Setup;
 
 class PullReportTest {
   private static final String MONDAY = "2026-11-30T";
@@ -181,9 +181,12 @@ class PullReportTest {
   void binsOfAPressComeInWalkingOrder() {
     SmallPlan plan = oneRun();
     for (String bin : List.of("A10", "", "A2", "a1", "B1")) {
-      plan.pulls.add(new Pull("R1", "V1", SampleWeek.at(MONDAY + "07:30"), "S0825", "L", bin, 0, 1));
+      plan.pulls.add(
+          new Pull("R1", "V1", SampleWeek.at(MONDAY + "07:30"), "S0825", "L", bin, 0, 1));
     }
-    assertThat(rows(plan)).extracting(r -> r.pull().bin()).containsExactly("a1", "A2", "A10", "B1", "");
+    assertThat(rows(plan))
+        .extracting(r -> r.pull().bin())
+        .containsExactly("a1", "A2", "A10", "B1", "");
   }
 
   @Test
@@ -191,8 +194,7 @@ class PullReportTest {
     Setup blank = new Setup("", "", "", "");
     Setup set = new Setup("M1", "", "PP", "BLK");
     Change change =
-        SmallPlan.change(
-            List.of(ChangeKind.MOLD), blank, set, MONDAY + "13:40", MONDAY + "14:40");
+        SmallPlan.change(List.of(ChangeKind.MOLD), blank, set, MONDAY + "13:40", MONDAY + "14:40");
     SmallPlan plan =
         new SmallPlan()
             .job("4711", "V1", MONDAY + "22:00")
@@ -216,7 +218,9 @@ class PullReportTest {
   @Test
   void pairThatThePlantNamesIsFlaggedOnBothRows() {
     SmallPlan plan =
-        oneRun().pull("R1", "V1", MONDAY + "07:30", "L1000").pull("R1", "V2", MONDAY + "08:00", "X0012");
+        oneRun()
+            .pull("R1", "V1", MONDAY + "07:30", "L1000")
+            .pull("R1", "V2", MONDAY + "08:00", "X0012");
     assertThat(rows(plan)).allSatisfy(r -> assertThat(r.cautions()).isEmpty());
     plan.kitting =
         new Kitting(

@@ -10,7 +10,9 @@ import org.junit.jupiter.api.Test;
 
 class WalkingOrderTest {
   private static final List<String> WALK =
-      List.of("2", "10", "A", "A-3", "A1", "A2", "A2-9", "A2-10", "A10", "B-01-2", "B-1-10", "C007", "");
+      List.of(
+          "2", "10", "A", "A-3", "A1", "A2", "A2-9", "A2-10", "A10", "B-01-2", "B-1-10", "C007",
+          "");
 
   @Test
   void numbersInABinCountAsNumbers() {

@@ -143,13 +143,7 @@ public final class SmallPlan {
             stopped),
         new Problem(
             SampleWeek.plant("Quillback Grips", money),
-            new Floor(
-                SampleWeek.presses(2),
-                List.of(mold),
-                states,
-                downtime,
-                promises,
-                List.of()),
+            new Floor(SampleWeek.presses(2), List.of(mold), states, downtime, promises, List.of()),
             materials,
             jobs,
             List.of(),

@@ -88,8 +88,9 @@ class TraceReportTest {
   void everyNeedHasItsOwnRow() {
     SmallPlan plan = food().needs("food", "rohs");
     plan.kitting = kitting().declared("S0825", "rohs", "").kitting();
-    assertThat(rows(plan)).extracting(TraceRow::need).containsExactly(
-        "food", "rohs", "food", "rohs", "food", "rohs");
+    assertThat(rows(plan))
+        .extracting(TraceRow::need)
+        .containsExactly("food", "rohs", "food", "rohs", "food", "rohs");
     assertThat(rows(plan).get(5).declaration())
         .hasValueSatisfying(d -> assertThat(d.exemption()).isEqualTo("6(c)"));
   }
@@ -117,9 +118,7 @@ class TraceReportTest {
     SmallPlan plan = food();
     plan.kitting = kitting().kitting();
     Listing list = TraceList.of(PlanBook.of(plan.plan()));
-    assertThat(list.columns())
-        .extracting("name")
-        .endsWith("lot_used", "operator", "first_article");
+    assertThat(list.columns()).extracting("name").endsWith("lot_used", "operator", "first_article");
     assertThat(list.rows()).hasSize(3);
   }
 
@@ -132,8 +131,10 @@ class TraceReportTest {
     assertThat(all.get(0).checks())
         .extracting(Clearance.Check::what)
         .startsWith("press", "mold", "dryer", "loader")
-        .contains("old parts", "labels", "cartons", "resin", "inserts", "bins", "paperwork", "floor");
-    assertThat(all.get(0).checks().get(0).words()).isEqualTo("V2 clean; its barrel held PP BLK before");
+        .contains(
+            "old parts", "labels", "cartons", "resin", "inserts", "bins", "paperwork", "floor");
+    assertThat(all.get(0).checks().get(0).words())
+        .isEqualTo("V2 clean; its barrel held PP BLK before");
     assertThat(all.get(0).checks().get(2).words()).startsWith("D1 empty");
   }
 
