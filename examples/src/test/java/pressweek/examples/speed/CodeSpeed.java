@@ -19,6 +19,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import pressweek.data.files.Folder;
 import pressweek.data.files.FolderReader;
+import pressweek.data.files.OrderRow;
 import pressweek.data.guide.CodeDraw;
 import pressweek.data.guide.Drawn;
 import pressweek.data.guide.Family;
@@ -43,6 +44,7 @@ public class CodeSpeed {
   private final Guide guide = guide(Path.of("quillback-week"));
   private final WordReader reader = new WordReader(guide);
   private final Supplier<String> codes = round(codes(guide));
+  private final Supplier<String> ordered = round(ordered(guide));
   private final Supplier<String> words = round(Descriptions.all());
 
   /** The guide of a folder below {@code examples}. */
@@ -68,12 +70,30 @@ public class CodeSpeed {
     return drawn;
   }
 
+  /** The good codes of the demo week's orders. */
+  static List<String> ordered(Guide guide) {
+    try {
+      return FolderReader.read(Path.of("quillback-week")).demand().orders().stream()
+          .map(OrderRow::item)
+          .filter(item -> guide.decode(item).good())
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   private static Supplier<String> round(List<String> texts) {
     int[] next = {0};
     return () -> texts.get(next[0] = (next[0] + 1) % texts.size());
   }
 
-  /** A code to its attributes. */
+  /** A code of the demo week's orders to its attributes. */
+  @Benchmark
+  public Object decodeOrdered() {
+    return guide.decode(ordered.get());
+  }
+
+  /** A code drawn at random, with all that is optional as often as not, to its attributes. */
   @Benchmark
   public Object decode() {
     return guide.decode(codes.get());
