@@ -295,6 +295,7 @@ public final class RandomPlant {
         new Materials(resins, colours, inserts, stock),
         jobList,
         List.of(),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 }

@@ -29,15 +29,4 @@ public record Problem(
     unplaced = List.copyOf(unplaced);
     notChecked = List.copyOf(notChecked);
   }
-
-  /** A week of which nothing is known for kits. */
-  public Problem(
-      Plant plant,
-      Floor floor,
-      Materials materials,
-      List<Job> jobs,
-      List<Unplaced> unplaced,
-      List<NotChecked> notChecked) {
-    this(plant, floor, materials, jobs, unplaced, notChecked, Optional.empty());
-  }
 }

@@ -81,7 +81,7 @@ public final class SmallPlant {
             recorded);
     Materials materials =
         new Materials(List.copyOf(resins.values()), colours, List.copyOf(inserts.values()), stock);
-    return new Problem(plant, floor, materials, jobs, unplaced, List.of());
+    return new Problem(plant, floor, materials, jobs, unplaced, List.of(), Optional.empty());
   }
 
   /** Ends the horizon this many days after the start. */

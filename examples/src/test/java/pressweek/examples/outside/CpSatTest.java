@@ -133,7 +133,13 @@ class CpSatTest {
   private static Problem heldBack(Problem problem, Answer plan) {
     List<Job> jobs = problem.jobs().stream().map(job -> heldBack(job, plan)).toList();
     return new Problem(
-        problem.plant(), problem.floor(), problem.materials(), jobs, List.of(), List.of());
+        problem.plant(),
+        problem.floor(),
+        problem.materials(),
+        jobs,
+        List.of(),
+        List.of(),
+        Optional.empty());
   }
 
   private static Job heldBack(Job job, Answer plan) {

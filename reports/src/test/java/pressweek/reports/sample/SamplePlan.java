@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import pressweek.data.plan.Charge;
 import pressweek.data.plan.Dismount;
@@ -141,7 +142,8 @@ public final class SamplePlan {
                 new NotChecked("Drying before the first shot", "resins.csv dry_h", 12),
                 new NotChecked(
                     "Setter share of 80 % is a plant estimate",
-                    "plant.json crew.setter_share_pct", 0)));
+                    "plant.json crew.setter_share_pct", 0)),
+        Optional.empty());
   }
 
   private List<Dismount> dismounts() {

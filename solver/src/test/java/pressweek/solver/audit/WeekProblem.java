@@ -19,6 +19,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -62,7 +63,8 @@ final class WeekProblem {
         materials(),
         jobs(),
         List.of(new Unplaced("H", "1", "item H/1", 50, "on hold: drawing", "release it")),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   static Plant plant() {

@@ -3,6 +3,7 @@ package pressweek.solver.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -89,6 +90,7 @@ final class ChangeRulesTest {
         problem.materials(),
         problem.jobs(),
         problem.unplaced(),
-        problem.notChecked());
+        problem.notChecked(),
+        Optional.empty());
   }
 }
