@@ -66,7 +66,12 @@ class PlanCsvTest {
   @Test
   void filesAreTheLists() {
     assertThat(PlanCsv.files(plan().plan()).keySet())
-        .containsExactly("schedule.csv", "pulls.csv", "changes.csv", "unplaced.csv", "handover.csv");
+        .containsExactly("schedule.csv",
+            "pulls.csv",
+            "staging.csv",
+            "changes.csv",
+            "unplaced.csv",
+            "handover.csv");
   }
 
   @Test
