@@ -2,6 +2,7 @@ package pressweek.reports.write;
 
 import java.util.List;
 import pressweek.reports.changes.ChangeList;
+import pressweek.reports.crew.CrewList;
 import pressweek.reports.handover.HandoverList;
 import pressweek.reports.listing.Listing;
 import pressweek.reports.pulls.PullList;
@@ -21,6 +22,7 @@ final class PlanLists {
         PullList.of(book),
         StagingList.of(book),
         ChangeList.of(book),
+        CrewList.of(book),
         UnplacedList.of(book),
         HandoverList.of(edition.handover(), book.clock()));
   }

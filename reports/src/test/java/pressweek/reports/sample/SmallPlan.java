@@ -24,6 +24,7 @@ import pressweek.data.problem.Materials;
 import pressweek.data.problem.Mold;
 import pressweek.data.problem.NotChecked;
 import pressweek.data.problem.Plant;
+import pressweek.data.problem.Press;
 import pressweek.data.problem.PressState;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Promise;
@@ -44,6 +45,7 @@ public final class SmallPlan {
   public final List<Promise> promises = new ArrayList<>();
   public final List<Downtime> downtime = new ArrayList<>();
   public final List<Mold> molds = new ArrayList<>(List.of(SampleJobs.mold("M1")));
+  public List<Press> presses = SampleWeek.presses(2);
   public UnaryOperator<Plant> plant = p -> p;
   public Map<Rule, Long> costs = Map.of();
   public Materials materials = SampleWeek.materials(true);
@@ -130,7 +132,7 @@ public final class SmallPlan {
         new Problem(
             plant.apply(SampleWeek.plant("Quillback Grips", money)),
             new Floor(
-                SampleWeek.presses(2),
+                presses,
                 molds,
                 states,
                 downtime,
