@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import pressweek.data.files.AtomicFile;
 import pressweek.data.files.Folder;
@@ -93,7 +94,11 @@ public final class WeekPlanner {
     String html = PlanPage.html(audited.plan(), findings);
     AtomicFile.write(page, writer -> writer.write(html));
     written.add(page);
-    written.addAll(PlanCsv.write(audited.plan(), out));
+    for (Map.Entry<String, String> list : PlanCsv.files(audited.plan()).entrySet()) {
+      Path file = out.resolve(list.getKey());
+      AtomicFile.write(file, writer -> writer.write(list.getValue()));
+      written.add(file);
+    }
     Path plan = out.resolve("plan.json");
     PlanFile.write(audited.plan(), plan);
     written.add(plan);

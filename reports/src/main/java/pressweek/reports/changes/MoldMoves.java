@@ -28,7 +28,7 @@ final class MoldMoves {
     this.book = book;
     for (Dismount d : book.plan().dismounts()) {
       taken.add(
-          new Off(d.mold(), d.press(), d.startMin(), "off at " + book.clock().brief(d.endMin())));
+          new Off(d.mold(), d.press(), d.startMin(), "off " + book.clock().brief(d.endMin())));
     }
     for (Run run : book.plan().runs()) {
       String before = run.change().from().mold();
@@ -50,7 +50,7 @@ final class MoldMoves {
     return new MoldMove(weightKg(row.moldIn()), places);
   }
 
-  /** The press from which the mold comes: {@code V2, off at Mon 10:20}; empty when from store. */
+  /** The press from which the mold comes: {@code V2, off Mon 10:20}; empty when from store. */
   Optional<String> otherPress(ChangeRow row) {
     return taken.stream()
         .filter(o -> o.mold().equals(row.moldIn()) && o.fromMin() <= row.span().fromMin())

@@ -117,12 +117,13 @@ final class SetterTasks {
   }
 
   private String fetch(ChangeRow row) {
-    String what = "fetch " + molds.in(row).words(row.moldIn());
+    ChangeWork.MoldMove move = molds.in(row);
+    String what = "fetch " + move.words(row.moldIn()) + (move.weightKg().isEmpty() ? "" : ",");
     return molds
         .otherPress(row)
         .or(() -> molds.place(row.moldIn()))
-        .map(from -> what + ", from " + from)
-        .orElse(what);
+        .map(from -> what + " from " + from)
+        .orElse("fetch " + move.words(row.moldIn()));
   }
 
   private void stage(StagingRow row, List<String> tasks) {

@@ -109,10 +109,10 @@ class ChangeWorkReportTest {
     assertThat(rows.get(0).firstArticle()).isEmpty();
     assertThat(rows.get(0).tasks().before()).isEmpty();
     assertThat(rows.get(0).tasks().stopped()).containsExactly("take off M1, 107 kg (24 min)");
-    assertThat(rows.get(1).in().places()).containsExactly("V2, off at Mon 09:24", "rack A1");
+    assertThat(rows.get(1).in().places()).containsExactly("V2, off Mon 09:24", "rack A1");
     assertThat(rows.get(1).out().places()).containsExactly("rack B2", "next to V2, Mon 11:00");
     assertThat(rows.get(1).tasks().before())
-        .contains("fetch M1, 107 kg, from V2, off at Mon 09:24");
+        .contains("fetch M1, 107 kg, from V2, off Mon 09:24");
     assertThat(rows.get(2).in().places()).containsExactly("V1, changed from Mon 09:24", "rack B2");
   }
 
