@@ -75,7 +75,7 @@ final class MoldMoves {
         .filter(r -> !r.change().from().mold().equals(row.moldOut()))
         .filter(r -> r.change().startMin() >= row.span().fromMin())
         .min(Comparator.comparingInt(r -> r.change().startMin()))
-        .map(r -> "next to " + r.press() + ", " + book.clock().brief(r.change().startMin()));
+        .map(r -> "then to " + r.press() + ", " + book.clock().brief(r.change().startMin()));
   }
 
   /** Where the mold is kept; empty when not known. */

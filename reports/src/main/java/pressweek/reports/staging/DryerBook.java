@@ -119,15 +119,29 @@ final class DryerBook {
 
   /**
    * The uses of the same resin that are in the dryer at the time when, together with this one, they
-   * need most of it; this one among them.
+   * need most of it; this one among them. Runs of one press follow each other and draw from one
+   * filling, so that only other presses come on top.
    */
   List<DryerUse> together(DryerUse use) {
     List<DryerUse> joined = uses.values().stream().filter(u -> u == use || use.joins(u)).toList();
     return joined.stream()
         .map(at -> Math.max(at.held().fromMin(), use.held().fromMin()))
-        .map(minute -> joined.stream().filter(u -> u.held().contains(minute)).toList())
+        .map(minute -> onePerPress(use, joined, minute))
         .max(Comparator.comparingDouble(DryerBook::litres))
         .orElse(List.of(use));
+  }
+
+  private static List<DryerUse> onePerPress(DryerUse use, List<DryerUse> joined, int minute) {
+    Map<String, DryerUse> byPress = new LinkedHashMap<>(Map.of(use.run().press(), use));
+    joined.stream()
+        .filter(u -> !u.run().press().equals(use.run().press()) && u.held().contains(minute))
+        .forEach(
+            u ->
+                byPress.merge(
+                    u.run().press(),
+                    u,
+                    (a, b) -> litres(List.of(a)) >= litres(List.of(b)) ? a : b));
+    return List.copyOf(byPress.values());
   }
 
   /** Litres of all of them, those not known left out. */

@@ -105,12 +105,12 @@ class ChangeWorkReportTest {
     change("1", "V1", List.of(ChangeKind.MOLD), OTHER, BLACK, "09:24", "10:34");
     change("2", "V2", List.of(ChangeKind.MOLD), new Setup("", "", "PP", "BLK"), OTHER, "11:00", "12:00");
     List<ChangeWork> rows = rows();
-    assertThat(rows.get(0).out().places()).containsExactly("rack A1", "next to V1, Mon 09:24");
+    assertThat(rows.get(0).out().places()).containsExactly("rack A1", "then to V1, Mon 09:24");
     assertThat(rows.get(0).firstArticle()).isEmpty();
     assertThat(rows.get(0).tasks().before()).isEmpty();
     assertThat(rows.get(0).tasks().stopped()).containsExactly("take off M1, 107 kg (24 min)");
     assertThat(rows.get(1).in().places()).containsExactly("V2, off Mon 09:24", "rack A1");
-    assertThat(rows.get(1).out().places()).containsExactly("rack B2", "next to V2, Mon 11:00");
+    assertThat(rows.get(1).out().places()).containsExactly("rack B2", "then to V2, Mon 11:00");
     assertThat(rows.get(1).tasks().before())
         .contains("fetch M1, 107 kg, from V2, off Mon 09:24");
     assertThat(rows.get(2).in().places()).containsExactly("V1, changed from Mon 09:24", "rack B2");

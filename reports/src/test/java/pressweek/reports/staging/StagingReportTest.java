@@ -190,6 +190,14 @@ class StagingReportTest {
   }
 
   @Test
+  void runsOfOnePressDrawFromOneFilling() {
+    dryers.set(0, new Dryer("D2", OptionalDouble.of(17), List.of("V1", "V2")));
+    run("R1", "V1", "POM", MONDAY + "12:00", MONDAY + "16:00");
+    run("R2", "V1", "POM", MONDAY + "16:40", MONDAY + "18:00");
+    assertThat(rows()).allSatisfy(r -> assertThat(r.cautions()).isEmpty());
+  }
+
+  @Test
   void longestStayIsToldOnlyBeyondTheLimit() {
     run("R1", "V1", "PA66-GF30", MONDAY + "12:00", MONDAY + "19:00");
     assertThat(rows().get(0).cautions()).isEmpty();
