@@ -27,7 +27,12 @@ final class SmallPlantGoldenTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "schedule.csv", "pulls.csv", "staging.csv", "changes.csv", "crew.csv", "unplaced.csv"
+        "schedule.csv",
+        "pulls.csv",
+        "staging.csv",
+        "changes.csv",
+        "crew.csv",
+        "unplaced.csv"
       })
   void listsAreAsExpected(String name) throws IOException {
     plan(SMALL, "300");

@@ -3,8 +3,8 @@ package pressweek.data.problem;
 import java.util.OptionalDouble;
 
 /**
- * A resin as it comes: how its granules are dried and what a litre of them weighs. What is empty
- * is not known.
+ * A resin as it comes: how its granules are dried and what a litre of them weighs. What is empty is
+ * not known.
  *
  * @param resin resin id
  * @param dryH hours at temperature before the first shot; 0 for a resin that needs no drying

@@ -186,7 +186,11 @@ class WeekTest {
   void preparationIsWhatResinsColoursAndDryersSay() {
     plant.file("resins.csv", "resin,dry_h,dry_c,dry_max_h,bulk_density_kg_l", "PP,3,80,12,0.55");
     plant.file("colours.csv", "colour,masterbatch,let_down_pct", "BLK,MB-BLK,25:1", "NAT,,0");
-    plant.file("presses.csv", "press,orientation,clamp_kn,dryer", "P1,horizontal,900,D1", "P2,vertical,600,");
+    plant.file(
+        "presses.csv",
+        "press,orientation,clamp_kn,dryer",
+        "P1,horizontal,900,D1",
+        "P2,vertical,600,");
     plant.file("dryers.csv", "dryer,hopper_l,feeds", "D1,40,P2");
     Preparation kept = plant.problem().materials().preparation().orElseThrow();
     assertThat(kept.granules("PP"))

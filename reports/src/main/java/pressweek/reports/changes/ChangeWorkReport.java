@@ -38,15 +38,21 @@ public final class ChangeWorkReport {
   private ChangeWork work(ChangeRow row) {
     MoldMove out = molds.out(row);
     MoldMove in = molds.in(row);
-    boolean exchanges =
-        book.run(row.run()).map(Run::change).filter(Kinds::exchanges).isPresent();
+    boolean exchanges = book.run(row.run()).map(Run::change).filter(Kinds::exchanges).isPresent();
     String checks = exchanges ? firstArticle.of(row) : "";
     Tasks todo =
         book.run(row.run())
             .map(r -> tasks.of(r, row, checks))
             .orElseGet(() -> tasks.ofDismount(row));
     return new ChangeWork(
-        row, out, in, barrel.temperature(row), checks, atOnce(row), todo, notComputed(row, out, in));
+        row,
+        out,
+        in,
+        barrel.temperature(row),
+        checks,
+        atOnce(row),
+        todo,
+        notComputed(row, out, in));
   }
 
   private AtOnce atOnce(ChangeRow row) {

@@ -80,7 +80,8 @@ final class SetterTasks {
     }
     if (change.kinds().contains(ChangeKind.FOOD_CLEARANCE)) {
       steps.add(
-          new Step("clear press, mold, dryer and loader for food", table.foodClearMin(), Work.LAST));
+          new Step(
+              "clear press, mold, dryer and loader for food", table.foodClearMin(), Work.LAST));
     }
     if (Kinds.exchanges(change)) {
       steps.add(new Step("first article: " + firstArticle, table.firstArticleMin(), Work.LAST));

@@ -117,8 +117,7 @@ public final class CrewReport {
   }
 
   private OperatorNeed operators(ShiftSpan shift, List<String> presses, Optional<Integer> there) {
-    Load load =
-        new Load(operators.stream().filter(c -> presses.contains(c.press())).toList());
+    Load load = new Load(operators.stream().filter(c -> presses.contains(c.press())).toList());
     Optional<Integer> peak = load.peak(shift.span());
     List<Claim> claims = peak.map(load::at).orElse(List.of());
     List<Claim> needed = claims.stream().filter(c -> c.thousandths() > 0).toList();
@@ -146,7 +145,8 @@ public final class CrewReport {
         .map(
             o ->
                 "operators: up to %s needed, %s there, for %d min: %s"
-                    .formatted(people(o.needed()), people(o.there()), o.minutes(), what(o.claims())));
+                    .formatted(
+                        people(o.needed()), people(o.there()), o.minutes(), what(o.claims())));
   }
 
   private void tooFewSetters(ShiftSpan shift, List<Claim> changes, List<String> shortages) {

@@ -70,9 +70,7 @@ final class Load {
    */
   Optional<Over> over(List<Span> within, List<Claim> there) {
     Load supply = new Load(there);
-    return pieces(within, there).stream()
-        .flatMap(s -> over(s, supply).stream())
-        .reduce(Over::and);
+    return pieces(within, there).stream().flatMap(s -> over(s, supply).stream()).reduce(Over::and);
   }
 
   private Optional<Over> over(Span piece, Load supply) {

@@ -41,8 +41,7 @@ final class Setters {
       Span piece = new Span(minute, Math.min(end, shift.get().span().toMin()));
       String what = row.run().isEmpty() ? row.moldOut() + " off" : row.run();
       Span.without(List.of(piece), shifts.breaks(shift.get()))
-          .forEach(
-              s -> parts.add(new Part(shift.get(), new Claim(s, WHOLE, row.press(), what))));
+          .forEach(s -> parts.add(new Part(shift.get(), new Claim(s, WHOLE, row.press(), what))));
       minute = piece.toMin();
     }
   }
@@ -62,9 +61,7 @@ final class Setters {
 
   /** What every shift has of setters. */
   List<Claim> there() {
-    return shifts.all().stream()
-        .map(s -> new Claim(s.span(), WHOLE * there(s), "", ""))
-        .toList();
+    return shifts.all().stream().map(s -> new Claim(s.span(), WHOLE * there(s), "", "")).toList();
   }
 
   /** True when no other shift with setters is under way at the same time, who could help. */

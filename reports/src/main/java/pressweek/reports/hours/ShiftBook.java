@@ -114,8 +114,7 @@ public final class ShiftBook {
   private Span breakOf(Shift shift, Break pause, LocalDate day) {
     LocalDate from = pause.from().isBefore(shift.from()) ? day.plusDays(1) : day;
     LocalDate to = pause.to().isAfter(pause.from()) ? from : from.plusDays(1);
-    return new Span(
-        minute(from, pause.from(), hours.zone()), minute(to, pause.to(), hours.zone()));
+    return new Span(minute(from, pause.from(), hours.zone()), minute(to, pause.to(), hours.zone()));
   }
 
   private static ShiftSpan onDay(Shift shift, LocalDate day, ZoneId zone) {

@@ -54,7 +54,12 @@ public final class PullReport {
     Map<Optional<ShiftSpan>, List<Pull>> pulls = new LinkedHashMap<>();
     book.plan().pulls().stream()
         .sorted(Comparator.comparingInt(Pull::needByMin))
-        .forEach(p -> pulls.computeIfAbsent(book.bringing(p.press(), p.needByMin()), s -> new ArrayList<>()).add(p));
+        .forEach(
+            p ->
+                pulls
+                    .computeIfAbsent(
+                        book.bringing(p.press(), p.needByMin()), s -> new ArrayList<>())
+                    .add(p));
     Map<Optional<ShiftSpan>, List<PullRow>> rows = new LinkedHashMap<>();
     pulls.keySet().stream()
         .sorted(Comparator.comparingInt(PullReport::start))

@@ -57,9 +57,7 @@ final class DryerBook {
     boolean running = book.stay(run) == Stay.RUNNING;
     boolean cold = !holds.equals(resin);
     double hours =
-        running
-            ? 0
-            : Drying.hoursBeforeFirstShot(dryH(run), preparation.coldStartH(), cold);
+        running ? 0 : Drying.hoursBeforeFirstShot(dryH(run), preparation.coldStartH(), cold);
     OptionalDouble kg = hopperKg(run);
     OptionalDouble bulk = granules(run).map(Granules::bulkKgL).orElse(OptionalDouble.empty());
     OptionalDouble litres =

@@ -118,7 +118,7 @@ final class DryerCautions {
     if (most.isPresent() && hours > most.getAsDouble() + ROUNDING) {
       lines.add(
           "loaded in one go it would be %s h in the dryer, %s h at most: load in portions, and for"
-              .formatted(StagingRow.text(hours), StagingRow.text(most.getAsDouble()))
+                  .formatted(StagingRow.text(hours), StagingRow.text(most.getAsDouble()))
               + " closed hours do as the resin sheet says");
     }
   }

@@ -80,8 +80,7 @@ public final class StagingReport {
 
   /** What is dried, when drying starts; else when the change begins that fills the barrel. */
   private static int needBy(Run run, Optional<DryerUse> use) {
-    int atPress =
-        run.change().kinds().isEmpty() ? run.startMin() : run.change().startMin();
+    int atPress = run.change().kinds().isEmpty() ? run.startMin() : run.change().startMin();
     return use.map(u -> u.held().fromMin()).orElse(atPress);
   }
 
@@ -93,9 +92,7 @@ public final class StagingReport {
         use.map(DryerUse::dryer).orElse(""),
         started.map(u -> u.held().fromMin()),
         started.flatMap(u -> StagingRow.figure(OptionalDouble.of(u.hours()))),
-        use.isEmpty()
-            ? Optional.empty()
-            : granules.flatMap(g -> StagingRow.figure(g.dryC())),
+        use.isEmpty() ? Optional.empty() : granules.flatMap(g -> StagingRow.figure(g.dryC())),
         use.flatMap(u -> StagingRow.figure(u.litres())),
         use.flatMap(u -> preparation.dryer(run.press()))
             .map(Dryer::hopperL)

@@ -86,9 +86,7 @@ final class StagingSheet {
     drying.hours().ifPresent(h -> lines.add(figure(h) + " h" + celsius));
     Optional<String> hopper = drying.hopperL().map(l -> " of " + figure(l) + " L");
     drying.neededL().ifPresent(l -> lines.add(figure(l) + hopper.orElse(" L") + " hopper"));
-    drying
-        .fromMin()
-        .ifPresent(m -> lines.add("first shot " + clock.brief(row.run().startMin())));
+    drying.fromMin().ifPresent(m -> lines.add("first shot " + clock.brief(row.run().startMin())));
     return lines;
   }
 

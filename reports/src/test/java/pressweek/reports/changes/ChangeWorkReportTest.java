@@ -20,8 +20,8 @@ import pressweek.reports.sample.SmallPlan;
 import pressweek.reports.schedule.PlanBook;
 
 /**
- * The plant's table: a mold 60 min, 24 of them to take it off; tooling 20; another resin 20, 40 when
- * it melts cooler; a colour of unknown lightness 40; food clearance 30; first article 10.
+ * The plant's table: a mold 60 min, 24 of them to take it off; tooling 20; another resin 20, 40
+ * when it melts cooler; a colour of unknown lightness 40; food clearance 30; first article 10.
  */
 class ChangeWorkReportTest {
   private static final String MONDAY = "2026-11-30T";
@@ -33,7 +33,8 @@ class ChangeWorkReportTest {
   ChangeWorkReportTest() {
     plan.molds.clear();
     plan.molds.add(SampleJobs.mold("M1", OptionalDouble.of(20), OptionalDouble.of(107), "rack A1"));
-    plan.molds.add(SampleJobs.mold("M2", OptionalDouble.of(20), OptionalDouble.of(62.5), "rack B2"));
+    plan.molds.add(
+        SampleJobs.mold("M2", OptionalDouble.of(20), OptionalDouble.of(62.5), "rack B2"));
   }
 
   private void change(String id, String press, List<ChangeKind> kinds, Setup from, Setup to) {
@@ -103,7 +104,14 @@ class ChangeWorkReportTest {
     int nine = SampleWeek.at(MONDAY + "09:00");
     plan.dismounts.add(new Dismount("V2", "M1", nine, nine + 24, 24, 0));
     change("1", "V1", List.of(ChangeKind.MOLD), OTHER, BLACK, "09:24", "10:34");
-    change("2", "V2", List.of(ChangeKind.MOLD), new Setup("", "", "PP", "BLK"), OTHER, "11:00", "12:00");
+    change(
+        "2",
+        "V2",
+        List.of(ChangeKind.MOLD),
+        new Setup("", "", "PP", "BLK"),
+        OTHER,
+        "11:00",
+        "12:00");
     List<ChangeWork> rows = rows();
     assertThat(rows.get(0).out().places()).containsExactly("rack A1", "then to V1, Mon 09:24");
     assertThat(rows.get(0).firstArticle()).isEmpty();
@@ -111,8 +119,7 @@ class ChangeWorkReportTest {
     assertThat(rows.get(0).tasks().stopped()).containsExactly("take off M1, 107 kg (24 min)");
     assertThat(rows.get(1).in().places()).containsExactly("V2, off Mon 09:24", "rack A1");
     assertThat(rows.get(1).out().places()).containsExactly("rack B2", "then to V2, Mon 11:00");
-    assertThat(rows.get(1).tasks().before())
-        .contains("fetch M1, 107 kg, from V2, off Mon 09:24");
+    assertThat(rows.get(1).tasks().before()).contains("fetch M1, 107 kg, from V2, off Mon 09:24");
     assertThat(rows.get(2).in().places()).containsExactly("V1, changed from Mon 09:24", "rack B2");
   }
 
@@ -122,7 +129,8 @@ class ChangeWorkReportTest {
     change("1", "V1", List.of(ChangeKind.RESIN), BLACK, abs, "08:00", "08:30");
     change("2", "V2", List.of(ChangeKind.RESIN), abs, BLACK, "08:00", "08:50");
     melts(200, 245);
-    assertThat(rows()).extracting(ChangeWork::temperature)
+    assertThat(rows())
+        .extracting(ChangeWork::temperature)
         .containsExactly("up 45 C to 245 C", "down 45 C to 200 C");
     assertThat(rows().get(1).tasks().stopped())
         .containsExactly(

@@ -60,7 +60,8 @@ class CrewReportTest {
   @Test
   void runOverTwoShiftsCountsInBoth() {
     run("R1", "V1", "13:00", "15:00");
-    assertThat(rows()).extracting(r -> r.shift().id())
+    assertThat(rows())
+        .extracting(r -> r.shift().id())
         .containsExactly("2026-11-30 early", "2026-11-30 late");
   }
 
@@ -79,8 +80,7 @@ class CrewReportTest {
     assertThat(rows().get(0).shortages()).isEmpty();
     plan.plant = Shifts.with(s -> Shifts.crew(s, 2, 400));
     assertThat(rows().get(0).shortages())
-        .containsExactly(
-            "operators: up to 0.5 needed, 0.4 there, for 120 min: R1 on V1, R2 on V2");
+        .containsExactly("operators: up to 0.5 needed, 0.4 there, for 120 min: R1 on V1, R2 on V2");
   }
 
   @Test

@@ -131,13 +131,7 @@ public final class SmallPlan {
             stopped),
         new Problem(
             plant.apply(SampleWeek.plant("Quillback Grips", money)),
-            new Floor(
-                presses,
-                molds,
-                states,
-                downtime,
-                promises,
-                List.of()),
+            new Floor(presses, molds, states, downtime, promises, List.of()),
             materials,
             jobs,
             List.of(),

@@ -13,8 +13,8 @@ import pressweek.data.problem.Dryer;
 import pressweek.data.problem.Granules;
 import pressweek.data.problem.Masterbatch;
 import pressweek.data.problem.Materials;
-import pressweek.data.problem.PressState;
 import pressweek.data.problem.Preparation;
+import pressweek.data.problem.PressState;
 import pressweek.data.problem.Setup;
 import pressweek.reports.hours.ShiftSpan;
 import pressweek.reports.sample.SampleJobs;
@@ -32,11 +32,9 @@ class StagingReportTest {
 
   private final List<Granules> granules =
       new ArrayList<>(
-          List.of(
-              granules("PP", 0, 0), granules("PA66-GF30", 4, 12), granules("POM", 3, 0)));
+          List.of(granules("PP", 0, 0), granules("PA66-GF30", 4, 12), granules("POM", 3, 0)));
   private final List<Masterbatch> masterbatches =
-      new ArrayList<>(
-          List.of(new Masterbatch("", "BLK", "MB-BLK", OptionalDouble.of(100.0 / 26))));
+      new ArrayList<>(List.of(new Masterbatch("", "BLK", "MB-BLK", OptionalDouble.of(100.0 / 26))));
   private final List<Dryer> dryers =
       new ArrayList<>(List.of(new Dryer("D2", OptionalDouble.of(60), List.of("V1", "V2"))));
   private final SmallPlan plan = new SmallPlan();
@@ -227,7 +225,8 @@ class StagingReportTest {
   void whatIsNotKnownNamesTheColumn() {
     plan.molds.set(0, SampleJobs.mold("M1"));
     granules.set(0, new Granules("PP", none(), none(), none(), none()));
-    granules.set(2, new Granules("POM", OptionalDouble.of(3), OptionalDouble.of(80), none(), none()));
+    granules.set(
+        2, new Granules("POM", OptionalDouble.of(3), OptionalDouble.of(80), none(), none()));
     masterbatches.clear();
     dryers.set(0, new Dryer("D2", none(), List.of("V2")));
     run("R1", "V1", "PP", MONDAY + "12:00", MONDAY + "13:00");
@@ -248,7 +247,8 @@ class StagingReportTest {
 
   @Test
   void litresNeedTheBulkDensity() {
-    granules.set(2, new Granules("POM", OptionalDouble.of(3), OptionalDouble.of(80), none(), none()));
+    granules.set(
+        2, new Granules("POM", OptionalDouble.of(3), OptionalDouble.of(80), none(), none()));
     run("R1", "V1", "POM", MONDAY + "12:00", MONDAY + "13:00");
     assertThat(rows().get(0).notComputed())
         .containsExactly("litres: resins.csv bulk_density_kg_l of POM");
@@ -260,7 +260,8 @@ class StagingReportTest {
     keep(Optional.empty());
     StagingRow row = StagingReport.rows(PlanBook.of(plan.plan())).get(0);
     assertThat(row.notComputed())
-        .containsExactly("masterbatch and drying: the plan was made before they were kept; plan anew");
+        .containsExactly(
+            "masterbatch and drying: the plan was made before they were kept; plan anew");
     assertThat(row.batch().plasticG()).contains(11_175);
   }
 

@@ -66,7 +66,8 @@ class PlanCsvTest {
   @Test
   void filesAreTheLists() {
     assertThat(PlanCsv.files(plan().plan()).keySet())
-        .containsExactly("schedule.csv",
+        .containsExactly(
+            "schedule.csv",
             "pulls.csv",
             "staging.csv",
             "changes.csv",
