@@ -45,7 +45,14 @@ final class ShiftReader {
     if (shifts.isEmpty()) {
       shifts.add(
           new Shift(
-              "day", Set.of(DayOfWeek.MONDAY), LocalTime.MIN, LocalTime.NOON, List.of(), 0, 0));
+              "day",
+              Set.of(DayOfWeek.MONDAY),
+              LocalTime.MIN,
+              LocalTime.NOON,
+              List.of(),
+              0,
+              0,
+              OptionalInt.empty()));
     }
   }
 

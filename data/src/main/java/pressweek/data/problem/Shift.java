@@ -32,16 +32,4 @@ public record Shift(
     days = Set.copyOf(days);
     breaks = List.copyOf(breaks);
   }
-
-  /** A shift of which it is not said whether it has inspectors. */
-  public Shift(
-      String name,
-      Set<DayOfWeek> days,
-      LocalTime from,
-      LocalTime to,
-      List<Break> breaks,
-      int setters,
-      int operatorThousandths) {
-    this(name, days, from, to, breaks, setters, operatorThousandths, OptionalInt.empty());
-  }
 }

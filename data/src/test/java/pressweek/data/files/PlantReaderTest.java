@@ -59,8 +59,24 @@ class PlantReaderTest {
     assertThat(plant.hours().horizonDays()).isEqualTo(7);
     assertThat(plant.hours().shifts())
         .containsExactly(
-            new Shift("early", WORKDAYS, LocalTime.of(6, 0), LocalTime.of(14, 0), List.of(), 0, 0),
-            new Shift("late", WORKDAYS, LocalTime.of(14, 0), LocalTime.of(22, 0), List.of(), 0, 0));
+            new Shift(
+                "early",
+                WORKDAYS,
+                LocalTime.of(6, 0),
+                LocalTime.of(14, 0),
+                List.of(),
+                0,
+                0,
+                OptionalInt.empty()),
+            new Shift(
+                "late",
+                WORKDAYS,
+                LocalTime.of(14, 0),
+                LocalTime.of(22, 0),
+                List.of(),
+                0,
+                0,
+                OptionalInt.empty()));
     assertThat(plant.hours().calendars())
         .containsExactly(Map.entry("two-shift", List.of("early", "late")));
     assertThat(plant.crew()).isEqualTo(new Crew(false, false, 80, false, 30));
@@ -149,7 +165,8 @@ class PlantReaderTest {
                 LocalTime.of(6, 0),
                 List.of(new Break(LocalTime.of(2, 0), LocalTime.of(2, 30))),
                 1,
-                2500));
+                2500,
+                OptionalInt.empty()));
     assertThat(plant.hours().calendars()).isEmpty();
     assertThat(plant.hours().closed())
         .containsExactly(LocalDate.of(2026, 12, 25), LocalDate.of(2026, 12, 26));

@@ -9,6 +9,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import pressweek.data.problem.Break;
@@ -31,7 +32,8 @@ class ShiftBookTest {
         LocalTime.parse(to),
         List.of(),
         setters,
-        1_000);
+        1_000,
+        OptionalInt.empty());
   }
 
   private static ShiftBook book(String from, String to, List<LocalDate> closed, Shift... shifts) {
@@ -68,7 +70,8 @@ class ShiftBookTest {
                 new Break(LocalTime.of(2, 0), LocalTime.of(2, 30)),
                 new Break(LocalTime.of(23, 45), LocalTime.of(0, 0))),
             1,
-            1_000);
+            1_000,
+            OptionalInt.empty());
     ShiftBook book = book("2026-11-30T20:00", "2026-12-01T12:00", List.of(), night);
     assertThat(book.breaks(book.all().get(0)))
         .containsExactly(

@@ -57,6 +57,13 @@ public final class Shifts {
   /** The shift with so many setters and thousandths of operators, and with these breaks. */
   public static Shift crew(Shift s, int setters, int operatorThousandths, Break... breaks) {
     return new Shift(
-        s.name(), s.days(), s.from(), s.to(), List.of(breaks), setters, operatorThousandths);
+        s.name(),
+        s.days(),
+        s.from(),
+        s.to(),
+        List.of(breaks),
+        setters,
+        operatorThousandths,
+        OptionalInt.empty());
   }
 }
