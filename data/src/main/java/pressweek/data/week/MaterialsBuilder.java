@@ -3,6 +3,7 @@ package pressweek.data.week;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import pressweek.data.files.ColourRow;
 import pressweek.data.files.Folder;
@@ -58,7 +59,8 @@ final class MaterialsBuilder {
         List.copyOf(builder.resins.values()),
         List.copyOf(builder.colours.values()),
         List.copyOf(builder.inserts.values()),
-        builder.stock());
+        builder.stock(),
+        Optional.of(PreparationBuilder.build(folder)));
   }
 
   private void rows() {

@@ -7,14 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import pressweek.data.lookalike.InsertLook;
 import pressweek.data.lookalike.LookAlikes;
 import pressweek.data.plan.Pull;
 import pressweek.data.problem.Insert;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Press;
-import pressweek.reports.hours.ShiftBook;
 import pressweek.reports.hours.ShiftSpan;
 import pressweek.reports.schedule.Cautions;
 import pressweek.reports.schedule.PlanBook;
@@ -25,15 +23,11 @@ import pressweek.reports.schedule.PlanBook;
  */
 public final class PullReport {
   private final PlanBook book;
-  private final Map<String, Press> presses;
   private final List<String> pressOrder;
   private final LookAlikes lookAlikes;
 
   private PullReport(PlanBook book) {
     this.book = book;
-    this.presses =
-        book.presses().stream()
-            .collect(Collectors.toMap(Press::id, p -> p, (first, next) -> first));
     this.pressOrder = book.presses().stream().map(Press::id).toList();
     this.lookAlikes =
         LookAlikes.of(
@@ -60,7 +54,12 @@ public final class PullReport {
     Map<Optional<ShiftSpan>, List<Pull>> pulls = new LinkedHashMap<>();
     book.plan().pulls().stream()
         .sorted(Comparator.comparingInt(Pull::needByMin))
-        .forEach(p -> pulls.computeIfAbsent(shift(p), s -> new ArrayList<>()).add(p));
+        .forEach(
+            p ->
+                pulls
+                    .computeIfAbsent(
+                        book.bringing(p.press(), p.needByMin()), s -> new ArrayList<>())
+                    .add(p));
     Map<Optional<ShiftSpan>, List<PullRow>> rows = new LinkedHashMap<>();
     pulls.keySet().stream()
         .sorted(Comparator.comparingInt(PullReport::start))
@@ -100,22 +99,5 @@ public final class PullReport {
         insert.map(InsertWords::of).orElse("not in inserts.csv"),
         insert.map(Insert::thread).orElse(""),
         cautions);
-  }
-
-  /**
-   * The shift under way when the pull is needed, that of the press before any other. Between shifts
-   * it is the one before, since the inserts must be there by then; before the first shift of the
-   * plan it is that one.
-   */
-  private Optional<ShiftSpan> shift(Pull pull) {
-    ShiftBook shifts = book.shifts();
-    String calendar =
-        Optional.ofNullable(presses.get(pull.press())).map(Press::calendar).orElse("");
-    int start = book.extent().fromMin();
-    return shifts
-        .at(pull.needByMin(), List.of(s -> shifts.belongs(s.shift(), calendar), s -> true))
-        .filter(s -> s.span().toMin() > start)
-        .or(() -> shifts.before(pull.needByMin()).filter(s -> s.span().toMin() > start))
-        .or(() -> shifts.after(Math.max(start, pull.needByMin())));
   }
 }

@@ -2,12 +2,14 @@ package pressweek.reports.write;
 
 import java.util.List;
 import pressweek.reports.changes.ChangeList;
+import pressweek.reports.crew.CrewList;
 import pressweek.reports.handover.HandoverList;
 import pressweek.reports.listing.Listing;
 import pressweek.reports.pulls.PullList;
 import pressweek.reports.schedule.PlanBook;
 import pressweek.reports.schedule.ScheduleList;
 import pressweek.reports.schedule.UnplacedList;
+import pressweek.reports.staging.StagingList;
 
 /** Every list of a plan, in the order in which files and sheets come. A new list is added here. */
 final class PlanLists {
@@ -18,7 +20,9 @@ final class PlanLists {
     return List.of(
         ScheduleList.of(book),
         PullList.of(book),
+        StagingList.of(book),
         ChangeList.of(book),
+        CrewList.of(book),
         UnplacedList.of(book),
         HandoverList.of(edition.handover(), book.clock()));
   }

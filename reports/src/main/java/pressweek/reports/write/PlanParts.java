@@ -43,7 +43,9 @@ final class PlanParts {
     return switch (list.name()) {
       case "schedule" -> new ScheduleSheet(book).content();
       case "pulls" -> new PullSheet(book).content();
+      case "staging" -> new StagingSheet(book).content();
       case "changes" -> new ChangeSheet(book).content();
+      case "crew" -> new CrewSheet(book).content();
       case HANDOVER -> new HandoverSheet(book).content(edition.handover());
       default -> ListingTable.content(list, book.clock());
     };

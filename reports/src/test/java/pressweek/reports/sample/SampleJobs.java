@@ -55,12 +55,17 @@ public final class SampleJobs {
   }
 
   public static Mold mold(String id) {
+    return mold(id, OptionalDouble.empty(), OptionalDouble.empty(), "");
+  }
+
+  /** A mold of four cavities with so many grams a part and no runner, its weight and its place. */
+  public static Mold mold(String id, OptionalDouble partG, OptionalDouble weightKg, String place) {
     OptionalDouble none = OptionalDouble.empty();
     return new Mold(
         id,
         new Mold.Use(List.of("LV90"), Optional.empty(), List.of(), List.of(), Map.of()),
-        new Mold.Cavities(4, 4, none, none, none, none, none),
-        new Mold.Body(Optional.empty(), none, none, none, none, none, ""),
+        new Mold.Cavities(4, 4, partG, none, none, none, none),
+        new Mold.Body(Optional.empty(), none, none, none, none, weightKg, place),
         new Mold.RunsOn(List.of(), List.of(), List.of(), Optional.empty()),
         new Mold.MoldChange(OptionalInt.empty(), false, OptionalInt.empty()),
         OptionalDouble.of(38),

@@ -3,6 +3,7 @@ package pressweek.reports.sample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import pressweek.data.plan.Change;
 import pressweek.data.plan.ChangeKind;
 import pressweek.data.plan.Charge;
@@ -20,7 +21,10 @@ import pressweek.data.problem.Downtime;
 import pressweek.data.problem.Floor;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Materials;
+import pressweek.data.problem.Mold;
 import pressweek.data.problem.NotChecked;
+import pressweek.data.problem.Plant;
+import pressweek.data.problem.Press;
 import pressweek.data.problem.PressState;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Promise;
@@ -40,6 +44,9 @@ public final class SmallPlan {
   public final List<PressState> states = new ArrayList<>();
   public final List<Promise> promises = new ArrayList<>();
   public final List<Downtime> downtime = new ArrayList<>();
+  public final List<Mold> molds = new ArrayList<>(List.of(SampleJobs.mold("M1")));
+  public List<Press> presses = SampleWeek.presses(2);
+  public UnaryOperator<Plant> plant = p -> p;
   public Map<Rule, Long> costs = Map.of();
   public Materials materials = SampleWeek.materials(true);
   public String number = "2026-W49/3";
@@ -124,14 +131,8 @@ public final class SmallPlan {
             references,
             stopped),
         new Problem(
-            SampleWeek.plant("Quillback Grips", money),
-            new Floor(
-                SampleWeek.presses(2),
-                List.of(SampleJobs.mold("M1")),
-                states,
-                downtime,
-                promises,
-                List.of()),
+            plant.apply(SampleWeek.plant("Quillback Grips", money)),
+            new Floor(presses, molds, states, downtime, promises, List.of()),
             materials,
             jobs,
             List.of(),

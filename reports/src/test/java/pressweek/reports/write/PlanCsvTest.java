@@ -67,7 +67,13 @@ class PlanCsvTest {
   void filesAreTheLists() {
     assertThat(PlanCsv.files(plan().plan()).keySet())
         .containsExactly(
-            "schedule.csv", "pulls.csv", "changes.csv", "unplaced.csv", "handover.csv");
+            "schedule.csv",
+            "pulls.csv",
+            "staging.csv",
+            "changes.csv",
+            "crew.csv",
+            "unplaced.csv",
+            "handover.csv");
   }
 
   @Test
@@ -97,9 +103,15 @@ class PlanCsvTest {
     assertThat(PlanCsv.files(plan().plan()).get("changes.csv"))
         .isEqualTo(
             "start,end,press,setter_shift,mold_out,mold_in,kind,purge_kg,minutes,run,tooling_out,"
-                + "tooling_in,resin_out,resin_in,colour_out,colour_in,stays\r\n"
+                + "tooling_in,resin_out,resin_in,colour_out,colour_in,stays,at_once,at_once_with,"
+                + "mold_out_kg,mold_out_to,mold_in_kg,mold_in_from,temperature,first_article,before,"
+                + "stopped,not_computed\r\n"
                 + "2026-11-30T08:00+01:00,2026-11-30T08:40+01:00,V1,2026-11-30 early,M2,M1,"
-                + "mold|colour,0.375,40,R1,,,PP,PP,BLK,SGR,resin PP\r\n");
+                + "mold|colour,0.375,40,R1,,,PP,PP,BLK,SGR,resin PP,1,,,,,,,setter,"
+                + "\"fetch M1|preheat M1 where the site can|stage PP, BLK|kit inserts S0825\","
+                + "\"take off M2|purge PP, BLK with PP, SGR, 0.375 kg|put on M1|first article: setter\","
+                + "weight: molds.csv weight_kg of M2|place: molds.csv place of M2|"
+                + "weight: molds.csv weight_kg of M1|place: molds.csv place of M1\r\n");
   }
 
   @Test

@@ -91,8 +91,8 @@ final class WeekProblem {
         at("Mon 06:00"),
         at("Sat 06:00"),
         List.of(
-            new Shift("early", weekdays(), six, two, List.of(pause), 1, 2000),
-            new Shift("late", weekdays(), two, ten, List.of(), 1, 1500)),
+            new Shift("early", weekdays(), six, two, List.of(pause), 1, 2000, OptionalInt.empty()),
+            new Shift("late", weekdays(), two, ten, List.of(), 1, 1500, OptionalInt.empty())),
         List.of(
             new Calendar("two", List.of("early", "late")), new Calendar("day", List.of("early"))),
         List.of(LocalDate.of(2026, 12, 2)));
