@@ -29,6 +29,7 @@ final class SmallPlantGoldenTest {
       strings = {
         "schedule.csv",
         "pulls.csv",
+        "shortages.csv",
         "staging.csv",
         "changes.csv",
         "crew.csv",

@@ -154,11 +154,13 @@ final class PlanCommandTest {
             "papers/labels.html",
             "papers/pulls.html",
             "papers/schedule.html",
+            "papers/shortages.html",
             "papers/unplaced.html",
             "plan.json",
             "plan.xlsx",
             "pulls.csv",
             "schedule.csv",
+            "shortages.csv",
             "unplaced.csv");
     assertThat(Files.readString(out.resolve("papers/handover.html")))
         .contains("There is no earlier plan to compare with.");

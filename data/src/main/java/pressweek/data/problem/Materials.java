@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param resins resins
  * @param colours colours
  * @param inserts insert parts
- * @param stock inserts at hand and on the way
+ * @param stock components at hand and on the way
  * @param preparation how plastic is got ready; empty in a plan that was made before it was kept
  */
 public record Materials(

@@ -1,10 +1,12 @@
 package pressweek.data.week;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import pressweek.data.files.ColourRow;
 import pressweek.data.files.Folder;
 import pressweek.data.files.InputFile;
@@ -15,6 +17,7 @@ import pressweek.data.files.ResinRow;
 import pressweek.data.molding.Lightness;
 import pressweek.data.problem.Barrel;
 import pressweek.data.problem.Colour;
+import pressweek.data.problem.Component;
 import pressweek.data.problem.Insert;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Lot;
@@ -35,6 +38,7 @@ final class MaterialsBuilder {
   private final Map<String, Resin> resins = new LinkedHashMap<>();
   private final Map<ColourKey, Colour> colours = new LinkedHashMap<>();
   private final Map<String, Insert> inserts = new LinkedHashMap<>();
+  private final Set<String> stocked = new HashSet<>();
 
   private record ColourKey(String resin, String colour) {}
 
@@ -51,8 +55,7 @@ final class MaterialsBuilder {
       builder.bare(job.resin(), job.colour());
       job.options().stream()
           .flatMap(option -> option.making().takes().stream())
-          .map(Take::insert)
-          .forEach(builder::bareInsert);
+          .forEach(builder::bareTake);
     }
     setups.forEach(setup -> builder.bare(setup.resin(), setup.colour()));
     return new Materials(
@@ -100,7 +103,8 @@ final class MaterialsBuilder {
         row.material(),
         row.finish(),
         row.passivation(),
-        row.loadS());
+        row.loadS(),
+        Optional.of(row.tip()).filter(tip -> !tip.isEmpty()));
   }
 
   private void bare(String resin, String colour) {
@@ -124,21 +128,30 @@ final class MaterialsBuilder {
     }
   }
 
+  private void bareTake(Take take) {
+    stocked.add(take.insert());
+    if (take.component() == Component.INSERT) {
+      bareInsert(take.insert());
+    }
+  }
+
   private void bareInsert(String insert) {
     inserts.computeIfAbsent(
         insert,
         id -> new Insert(id, "", "", OptionalDouble.empty(), "", "", "", OptionalDouble.empty()));
   }
 
+  /** Stock of what runs take, and of every insert part, which might do in the place of another. */
   private Stock stock() {
+    stocked.addAll(inserts.keySet());
     List<Lot> lots =
         folder.materials().lots().stream()
-            .filter(row -> inserts.containsKey(row.what()))
+            .filter(row -> stocked.contains(row.what()))
             .map(this::lot)
             .toList();
     List<Receipt> receipts =
         folder.materials().receipts().stream()
-            .filter(row -> inserts.containsKey(row.what()))
+            .filter(row -> stocked.contains(row.what()))
             .map(this::receipt)
             .toList();
     return new Stock(folder.has(InputFile.LOTS), lots, receipts);
@@ -149,7 +162,7 @@ final class MaterialsBuilder {
         row.what(),
         row.lot(),
         row.bin(),
-        row.onHand(),
+        row.onHand().count(),
         row.received().map(clock::minute).orElse(0),
         clock.minute(row.expires()),
         row.status(),
@@ -158,6 +171,6 @@ final class MaterialsBuilder {
 
   private Receipt receipt(ReceiptRow row) {
     int expected = clock.minute(row.expected());
-    return new Receipt(row.what(), row.quantity(), expected, expected + row.inspectMin());
+    return new Receipt(row.what(), row.quantity().count(), expected, expected + row.inspectMin());
   }
 }

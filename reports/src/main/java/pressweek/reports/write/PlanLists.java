@@ -10,6 +10,7 @@ import pressweek.reports.schedule.PlanBook;
 import pressweek.reports.schedule.ScheduleList;
 import pressweek.reports.schedule.UnplacedList;
 import pressweek.reports.staging.StagingList;
+import pressweek.reports.stock.ShortageList;
 
 /** Every list of a plan, in the order in which files and sheets come. A new list is added here. */
 final class PlanLists {
@@ -20,6 +21,7 @@ final class PlanLists {
     return List.of(
         ScheduleList.of(book),
         PullList.of(book),
+        ShortageList.of(book),
         StagingList.of(book),
         ChangeList.of(book),
         CrewList.of(book),
