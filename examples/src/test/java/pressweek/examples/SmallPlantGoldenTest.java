@@ -30,7 +30,10 @@ final class SmallPlantGoldenTest {
         "schedule.csv",
         "pulls.csv",
         "kits.csv",
+        "shortages.csv",
+        "staging.csv",
         "changes.csv",
+        "crew.csv",
         "unplaced.csv",
         "clearance.csv",
         "trace.csv"

@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.time.LocalTime;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.OptionalInt;
 import pressweek.data.problem.Break;
 import pressweek.data.problem.Shift;
 
@@ -21,7 +22,8 @@ final class RandomShifts {
               LocalTime.MIDNIGHT,
               List.of(),
               99,
-              99_000),
+              99_000,
+              OptionalInt.empty()),
           new Shift(
               "late",
               EnumSet.noneOf(DayOfWeek.class),
@@ -29,7 +31,8 @@ final class RandomShifts {
               LocalTime.of(2, 0),
               List.of(),
               0,
-              0));
+              0,
+              OptionalInt.empty()));
     }
     EnumSet<DayOfWeek> week = EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY);
     int setters = Math.max(1, presses / 4);
@@ -42,7 +45,8 @@ final class RandomShifts {
             LocalTime.of(14, 0),
             List.of(new Break(LocalTime.of(10, 0), LocalTime.of(10, 30))),
             setters + 1,
-            operators),
+            operators,
+            OptionalInt.empty()),
         new Shift(
             "late",
             week,
@@ -50,7 +54,8 @@ final class RandomShifts {
             LocalTime.of(22, 0),
             List.of(new Break(LocalTime.of(18, 0), LocalTime.of(18, 30))),
             Math.max(1, setters - 1),
-            operators),
+            operators,
+            OptionalInt.empty()),
         new Shift(
             "saturday",
             EnumSet.of(DayOfWeek.SATURDAY),
@@ -58,6 +63,7 @@ final class RandomShifts {
             LocalTime.of(14, 0),
             List.of(),
             1,
-            operators / 2 + 500));
+            operators / 2 + 500,
+            OptionalInt.empty()));
   }
 }

@@ -12,7 +12,7 @@ public final class Needs {
   public static final String FOOD = Item.FOOD;
 
   /** No restricted substances: Directive 2011/65/EU (RoHS), Annex II. */
-  public static final String ROHS = "rohs";
+  public static final String ROHS = Item.ROHS;
 
   private Needs() {}
 

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import pressweek.data.problem.Break;
 import pressweek.data.problem.Shift;
@@ -44,7 +45,14 @@ final class ShiftReader {
     if (shifts.isEmpty()) {
       shifts.add(
           new Shift(
-              "day", Set.of(DayOfWeek.MONDAY), LocalTime.MIN, LocalTime.NOON, List.of(), 0, 0));
+              "day",
+              Set.of(DayOfWeek.MONDAY),
+              LocalTime.MIN,
+              LocalTime.NOON,
+              List.of(),
+              0,
+              0,
+              OptionalInt.empty()));
     }
   }
 
@@ -57,6 +65,7 @@ final class ShiftReader {
     fields.put("breaks", new JsonTree.Arr(0, List.of()));
     fields.put("setters", new JsonTree.Num(0, BigDecimal.ZERO));
     fields.put("operators", new JsonTree.Num(0, BigDecimal.ZERO));
+    fields.put("inspectors", new JsonTree.Num(0, BigDecimal.ZERO));
     return new JsonTree.Obj(0, fields);
   }
 
@@ -113,7 +122,10 @@ final class ShiftReader {
             fields.time("to"),
             breaks(fields),
             fields.whole("setters", 0, 10_000),
-            fields.scaled("operators", 1000, 10_000, RoundingMode.HALF_UP));
+            fields.scaled("operators", 1000, 10_000, RoundingMode.HALF_UP),
+            fields.gave("inspectors")
+                ? OptionalInt.of(fields.whole("inspectors", 0, 10_000))
+                : OptionalInt.empty());
     new BreakCheck(notes, object.line()).check(shift);
     shifts.add(shift);
   }

@@ -3,6 +3,7 @@ package pressweek.data.problem;
 import java.time.DayOfWeek;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -15,6 +16,8 @@ import java.util.Set;
  * @param breaks pauses in which presses stand and setters rest
  * @param setters setters in the house
  * @param operatorThousandths operators in the house, thousandths of a person
+ * @param inspectors inspectors in the house who do first-article checks; empty when the plant does
+ *     not say
  */
 public record Shift(
     String name,
@@ -23,7 +26,8 @@ public record Shift(
     LocalTime to,
     List<Break> breaks,
     int setters,
-    int operatorThousandths) {
+    int operatorThousandths,
+    OptionalInt inspectors) {
   public Shift {
     days = Set.copyOf(days);
     breaks = List.copyOf(breaks);

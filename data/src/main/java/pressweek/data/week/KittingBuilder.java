@@ -107,7 +107,7 @@ final class KittingBuilder {
         row.what(),
         row.lot(),
         row.bin(),
-        row.onHand(),
+        row.onHand().count(),
         row.received().map(clock::minute).orElse(0),
         clock.minute(row.expires()),
         row.status(),

@@ -59,7 +59,8 @@ final class Shop {
     items = new ItemReader(codes, names, inserts, rows.bom());
     moldFinder = new MoldFinder(molds, items);
     presses = new PressFinder(plant.fit(), folder.floor().presses());
-    TakeFinder takes = new TakeFinder(plant.run(), new Reservations(rows.lots(), clock));
+    TakeFinder takes =
+        new TakeFinder(plant.run(), new Reservations(rows.lots(), clock), new PlasticFinder(rows));
     cycles = new CycleFinder(plant.run(), folder.floor().standards());
     options = new OptionFinder(plant, moldFinder, presses, cycles, takes);
     tips = new Tips(rows.inserts(), rows.bom(), items::key);

@@ -86,6 +86,17 @@ class PlanFileTest {
     assertThat(PlanFile.read(file).plan()).contains(smallPlan());
   }
 
+  @Test
+  void aPlanOfBeforePreparationWasKeptIsRead() throws IOException {
+    Path file = folder.resolve("plan.json");
+    PlanFile.write(smallPlan(), file);
+    assertThat(file).content().doesNotContain("\"preparation\"", "\"inspectors\"");
+    Plan plan = PlanFile.read(file).plan().orElseThrow();
+    assertThat(plan.problem().materials().preparation()).isEmpty();
+    assertThat(plan.problem().plant().hours().shifts())
+        .allSatisfy(s -> assertThat(s.inspectors()).isEmpty());
+  }
+
   private static Plan smallPlan() {
     int start = SmallPlant.START;
     Settings settings = new Settings(10, 0, 1);

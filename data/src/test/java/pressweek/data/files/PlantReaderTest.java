@@ -15,6 +15,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,8 +59,24 @@ class PlantReaderTest {
     assertThat(plant.hours().horizonDays()).isEqualTo(7);
     assertThat(plant.hours().shifts())
         .containsExactly(
-            new Shift("early", WORKDAYS, LocalTime.of(6, 0), LocalTime.of(14, 0), List.of(), 0, 0),
-            new Shift("late", WORKDAYS, LocalTime.of(14, 0), LocalTime.of(22, 0), List.of(), 0, 0));
+            new Shift(
+                "early",
+                WORKDAYS,
+                LocalTime.of(6, 0),
+                LocalTime.of(14, 0),
+                List.of(),
+                0,
+                0,
+                OptionalInt.empty()),
+            new Shift(
+                "late",
+                WORKDAYS,
+                LocalTime.of(14, 0),
+                LocalTime.of(22, 0),
+                List.of(),
+                0,
+                0,
+                OptionalInt.empty()));
     assertThat(plant.hours().calendars())
         .containsExactly(Map.entry("two-shift", List.of("early", "late")));
     assertThat(plant.crew()).isEqualTo(new Crew(false, false, 80, false, 30));
@@ -148,11 +165,30 @@ class PlantReaderTest {
                 LocalTime.of(6, 0),
                 List.of(new Break(LocalTime.of(2, 0), LocalTime.of(2, 30))),
                 1,
-                2500));
+                2500,
+                OptionalInt.empty()));
     assertThat(plant.hours().calendars()).isEmpty();
     assertThat(plant.hours().closed())
         .containsExactly(LocalDate.of(2026, 12, 25), LocalDate.of(2026, 12, 26));
     assertThat(plant.crew()).isEqualTo(new Crew(true, true, 80, true, 45));
+  }
+
+  @Test
+  void inspectorsAreKnownOnlyWhereTheShiftSaysThem() {
+    PlantRow plant =
+        read(
+            """
+            {"calendars": {"all": ["a", "b", "c"]}, "shifts": [
+              {"name": "a", "days": ["MON"], "from": "06:00", "to": "14:00", "inspectors": 1},
+              {"name": "b", "days": ["MON"], "from": "14:00", "to": "22:00", "inspectors": 0},
+              {"name": "c", "days": ["TUE"], "from": "06:00", "to": "14:00"}]}
+            """);
+
+    assertThat(findings()).isEmpty();
+    assertThat(plant.hours().shifts())
+        .extracting(Shift::inspectors)
+        .containsExactly(OptionalInt.of(1), OptionalInt.of(0), OptionalInt.empty());
+    assertThat(plant.crew().settersChecked()).isFalse();
   }
 
   @Test

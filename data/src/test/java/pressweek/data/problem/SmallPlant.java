@@ -226,7 +226,8 @@ public final class SmallPlant {
         LocalTime.parse(to),
         List.of(),
         2,
-        4_000);
+        4_000,
+        OptionalInt.empty());
   }
 
   /** A horizontal press of 900 kN with a 200 g barrel, open to food-grade work. */

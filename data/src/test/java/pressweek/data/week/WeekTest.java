@@ -1,12 +1,18 @@
 package pressweek.data.week;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pressweek.data.problem.Dryer;
+import pressweek.data.problem.Granules;
 import pressweek.data.problem.Job;
+import pressweek.data.problem.Preparation;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.SmallPlant;
 import pressweek.data.problem.Standing;
@@ -174,6 +180,42 @@ class WeekTest {
     assertThat(problem.materials().colours().get(2).lightness()).isEmpty();
     assertThat(plant.notChecked())
         .containsEntry("colour change minutes: a lightness is not known", 1);
+  }
+
+  @Test
+  void preparationIsWhatResinsColoursAndDryersSay() {
+    plant.file("resins.csv", "resin,dry_h,dry_c,dry_max_h,bulk_density_kg_l", "PP,3,80,12,0.55");
+    plant.file("colours.csv", "colour,masterbatch,let_down_pct", "BLK,MB-BLK,25:1", "NAT,,0");
+    plant.file(
+        "presses.csv",
+        "press,orientation,clamp_kn,dryer",
+        "P1,horizontal,900,D1",
+        "P2,vertical,600,");
+    plant.file("dryers.csv", "dryer,hopper_l,feeds", "D1,40,P2");
+    Preparation kept = plant.problem().materials().preparation().orElseThrow();
+    assertThat(kept.granules("PP"))
+        .contains(
+            new Granules(
+                "PP",
+                OptionalDouble.of(3),
+                OptionalDouble.of(80),
+                OptionalDouble.of(12),
+                OptionalDouble.of(0.55)));
+    assertThat(kept.masterbatch("PP", "BLK").orElseThrow().letDownPct().orElseThrow())
+        .isCloseTo(100.0 / 26, within(1e-9));
+    assertThat(kept.masterbatch("PP", "RED")).isEmpty();
+    assertThat(kept.dryer("P2"))
+        .contains(new Dryer("D1", OptionalDouble.of(40), List.of("P2", "P1")));
+    assertThat(kept.coldStartH()).isEqualTo(1);
+  }
+
+  @Test
+  void dryerThatOnlyAPressNamesHasNoHopper() {
+    plant.file("presses.csv", "press,orientation,clamp_kn,dryer", "P1,horizontal,900,D7");
+    Preparation kept = plant.problem().materials().preparation().orElseThrow();
+    assertThat(kept.dryers())
+        .containsExactly(new Dryer("D7", OptionalDouble.empty(), List.of("P1")));
+    assertThat(kept.granules("PP")).isEmpty();
   }
 
   @Test

@@ -149,7 +149,8 @@ final class DrawnWeek {
         shift.to(),
         breaks,
         1 + random.nextInt(4) / 3,
-        1_000 + 500 * random.nextInt(3));
+        1_000 + 500 * random.nextInt(3),
+        OptionalInt.empty());
   }
 
   private void drawFloor() {

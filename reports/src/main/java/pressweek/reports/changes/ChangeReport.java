@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import pressweek.data.plan.Change;
 import pressweek.data.plan.Dismount;
 import pressweek.data.plan.Run;
-import pressweek.data.problem.Press;
 import pressweek.data.problem.Setup;
 import pressweek.reports.hours.ShiftBook;
 import pressweek.reports.hours.ShiftSpan;
@@ -63,16 +62,14 @@ public final class ChangeReport {
         "");
   }
 
-  /** A shift with setters before one without, a shift of the press before others. */
-  private static Optional<ShiftSpan> shift(PlanBook book, String pressId, int minute) {
+  /**
+   * The setters' shift under way on a press at a minute: a shift with setters before one without, a
+   * shift of the press before others.
+   */
+  public static Optional<ShiftSpan> shift(PlanBook book, String press, int minute) {
     ShiftBook shifts = book.shifts();
     Set<String> setters = shifts.withSetters();
-    String calendar =
-        book.presses().stream()
-            .filter(p -> p.id().equals(pressId))
-            .map(Press::calendar)
-            .findFirst()
-            .orElse("");
+    String calendar = book.calendar(press);
     return shifts.at(
         minute,
         List.of(

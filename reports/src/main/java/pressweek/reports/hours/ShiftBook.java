@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import pressweek.data.problem.Break;
 import pressweek.data.problem.Calendar;
 import pressweek.data.problem.Hours;
 import pressweek.data.problem.Shift;
@@ -85,10 +86,35 @@ public final class ShiftBook {
 
   /** Names of the shifts that have setters. */
   public Set<String> withSetters() {
+    return having(s -> s.setters() > 0);
+  }
+
+  /** Names of the shifts that are said to have inspectors. */
+  public Set<String> withInspectors() {
+    return having(s -> s.inspectors().orElse(0) > 0);
+  }
+
+  private Set<String> having(Predicate<Shift> test) {
     return hours.shifts().stream()
-        .filter(s -> s.setters() > 0)
+        .filter(test)
         .map(Shift::name)
         .collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** The breaks of a shift, in order of time. */
+  public List<Span> breaks(ShiftSpan span) {
+    return hours.shifts().stream()
+        .filter(s -> s.name().equals(span.shift()))
+        .flatMap(s -> s.breaks().stream().map(b -> breakOf(s, b, span.day())))
+        .sorted(Comparator.comparingInt(Span::fromMin))
+        .toList();
+  }
+
+  /** A break before the hour in which the shift begins is on the next day. */
+  private Span breakOf(Shift shift, Break pause, LocalDate day) {
+    LocalDate from = pause.from().isBefore(shift.from()) ? day.plusDays(1) : day;
+    LocalDate to = pause.to().isAfter(pause.from()) ? from : from.plusDays(1);
+    return new Span(minute(from, pause.from(), hours.zone()), minute(to, pause.to(), hours.zone()));
   }
 
   private static ShiftSpan onDay(Shift shift, LocalDate day, ZoneId zone) {

@@ -93,7 +93,12 @@ final class KitPlastic {
         : "masterbatch for " + colour + ": " + recipe.masterbatch();
   }
 
-  /** What the let-down is, for whoever sets the doser. */
+  /** What the let-down is, for whoever sets the doser; nothing when no recipe is known. */
+  String letDown() {
+    return recipe().map(r -> letDown(r.letDownPct())).orElse("");
+  }
+
+  /** What a let-down is. */
   static String letDown(OptionalDouble pct) {
     return pct.isPresent()
         ? "let-down "
@@ -123,7 +128,7 @@ final class KitPlastic {
   }
 
   /** For food-grade and declared work: whether runners may go back. */
-  private String regrind() {
+  String regrind() {
     Declared declared = new Declared(book.kitting().declarations());
     List<String> needs = new ArrayList<>(Needs.of(job));
     needs.removeIf(n -> !n.equals(Needs.FOOD) && !n.equals(Needs.ROHS));

@@ -52,13 +52,13 @@ public final class KitReport {
         pulls.getOrDefault(run.id(), List.of()).stream()
             .mapToInt(PullRow::needByMin)
             .reduce(run.change().startMin() - lead, Math::max);
-    return new Kit(run, job, readyBy, parts(run, job), job.foodGrade() ? THREE : TWO);
+    return new Kit(run, job, readyBy, parts(run), job.foodGrade() ? THREE : TWO);
   }
 
-  private List<KitPart> parts(Run run, Job job) {
+  private List<KitPart> parts(Run run) {
     List<PullRow> rows = pulls.getOrDefault(run.id(), List.of());
-    List<KitPart> brought = rows.stream().map(row -> brought(job, row)).toList();
     KitPlastic plastic = new KitPlastic(book, run);
+    List<KitPart> brought = rows.stream().map(row -> brought(row, plastic)).toList();
     List<KitPart> parts = new ArrayList<>();
     add(parts, brought, PartKind.INSERT, List.of());
     gauges(rows).forEach(parts::add);
@@ -76,10 +76,15 @@ public final class KitReport {
     parts.addAll(its.isEmpty() ? otherwise : its);
   }
 
-  private KitPart brought(Job job, PullRow row) {
-    PartKind kind = PartKind.of(book, job, row.pull());
-    String words = kind == PartKind.INSERT ? row.words() : row.pull().insert();
+  private static KitPart brought(PullRow row, KitPlastic plastic) {
+    PartKind kind = PartKind.of(row.named().component());
+    String words = kind == PartKind.INSERT ? row.named().words() : row.pull().insert();
     List<String> notes = new ArrayList<>(List.of(row.draw().words()));
+    if (kind == PartKind.RESIN) {
+      notes.add(plastic.regrind());
+    } else if (kind == PartKind.MASTERBATCH) {
+      notes.add(plastic.letDown());
+    }
     notes.addAll(row.cautions());
     notes.removeIf(String::isEmpty);
     return new KitPart(

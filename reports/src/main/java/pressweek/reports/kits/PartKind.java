@@ -1,9 +1,6 @@
 package pressweek.reports.kits;
 
-import pressweek.data.plan.Pull;
-import pressweek.data.problem.Job;
-import pressweek.data.problem.Resin;
-import pressweek.reports.schedule.PlanBook;
+import pressweek.data.problem.Component;
 
 /** What a part of a kit is. */
 public enum PartKind {
@@ -31,25 +28,14 @@ public enum PartKind {
     return this == RESIN || this == MASTERBATCH;
   }
 
-  /** What a pull for a job brings. */
-  public static PartKind of(PlanBook book, Job job, Pull pull) {
-    String what = pull.insert();
-    if (what.equals(job.resin()) || isGrade(book, job, what)) {
-      return RESIN;
-    }
-    if (book.kitting().recipes().stream().anyMatch(r -> r.masterbatch().equals(what))) {
-      return MASTERBATCH;
-    }
-    if (book.kitting().tips().stream().anyMatch(t -> t.id().equals(what))) {
-      return TIP;
-    }
-    return book.insert(what).isPresent() ? INSERT : PACKAGING;
-  }
-
-  private static boolean isGrade(PlanBook book, Job job, String what) {
-    return book.plan().problem().materials().resins().stream()
-        .filter(r -> r.id().equals(job.resin()))
-        .map(Resin::grade)
-        .anyMatch(what::equals);
+  /** What a component is in a kit. */
+  public static PartKind of(Component component) {
+    return switch (component) {
+      case INSERT -> INSERT;
+      case TIP -> TIP;
+      case RESIN -> RESIN;
+      case MASTERBATCH -> MASTERBATCH;
+      case CARTON, LABEL -> PACKAGING;
+    };
   }
 }

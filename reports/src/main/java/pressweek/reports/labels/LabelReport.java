@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import pressweek.data.plan.Pull;
 import pressweek.data.plan.Run;
+import pressweek.data.problem.Component;
 import pressweek.reports.schedule.PlanBook;
 
 /**
@@ -25,10 +26,17 @@ public final class LabelReport {
         book.plan().pulls().stream().collect(Collectors.groupingBy(Pull::run));
     List<KitLabel> labels = new ArrayList<>();
     for (Run run : book.plan().runs()) {
-      labels.addAll(of(book, run, pulls.getOrDefault(run.id(), List.of())));
+      List<Pull> its = pulls.getOrDefault(run.id(), List.of());
+      labels.addAll(of(book, run, its.stream().filter(p -> isInKit(book, run, p)).toList()));
     }
     labels.sort(Comparator.comparingInt(KitLabel::needByMin));
     return List.copyOf(labels);
+  }
+
+  /** True for what lies at the press with the label on its box: inserts and tips. */
+  private static boolean isInKit(PlanBook book, Run run, Pull pull) {
+    Component component = book.component(run, pull.insert());
+    return component == Component.INSERT || component == Component.TIP;
   }
 
   private static List<KitLabel> of(PlanBook book, Run run, List<Pull> pulls) {

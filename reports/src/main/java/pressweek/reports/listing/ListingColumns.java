@@ -45,6 +45,18 @@ public final class ListingColumns<R> {
         r -> cell.apply(r).map(n -> number(BigDecimal.valueOf(n, 3))).orElse(Cell.EMPTY));
   }
 
+  /** Adds a column of decimals of which some are not known, without zeros at their end. */
+  public ListingColumns<R> decimalIfAny(String name, Function<R, Optional<BigDecimal>> cell) {
+    return column(
+        name,
+        Kind.NUMBER,
+        r ->
+            cell.apply(r)
+                .map(n -> n.signum() == 0 ? BigDecimal.ZERO : n.stripTrailingZeros())
+                .map(n -> number(n.scale() < 0 ? n.setScale(0) : n))
+                .orElse(Cell.EMPTY));
+  }
+
   /** Adds a column of whole numbers of which some are not known. */
   public ListingColumns<R> numberIfAny(String name, Function<R, Optional<Integer>> cell) {
     return column(

@@ -74,8 +74,9 @@ final class Draws {
   }
 
   private Draw draw(Pull pull, Optional<Integer> there, int others) {
+    boolean weighed = weighed(pull);
     int wished =
-        switch (bringing.by()) {
+        switch (weighed ? Bringing.By.PIECES : bringing.by()) {
           case PIECES -> pull.pieces();
           case CARTONS -> cartons(pull.pieces());
           case BINS -> there.orElse(pull.pieces());
@@ -83,7 +84,11 @@ final class Draws {
     boolean free = there.map(n -> n - others >= wished).orElse(true);
     int bring = free ? wished : pull.pieces();
     int back = bring - pull.pieces();
-    return new Draw(there, bring, back, words(pull, there, bring));
+    return new Draw(there, bring, back, words(pull, there, bring, weighed ? " g" : ""));
+  }
+
+  private boolean weighed(Pull pull) {
+    return book.run(pull.run()).filter(r -> book.component(r, pull.insert()).weighed()).isPresent();
   }
 
   private int cartons(int pieces) {
@@ -91,15 +96,15 @@ final class Draws {
     return Math.toIntExact(((long) pieces + carton - 1) / carton * carton);
   }
 
-  private static String words(Pull pull, Optional<Integer> there, int bring) {
+  private static String words(Pull pull, Optional<Integer> there, int bring, String unit) {
     String bin = pull.bin().isEmpty() ? "its bin" : "bin " + pull.bin();
     String takes =
         there
             .map(
                 n ->
                     n == pull.pieces()
-                        ? "takes all " + count(n) + " in " + bin
-                        : "takes " + count(pull.pieces()) + " of " + count(n) + " in " + bin)
+                        ? "takes all " + count(n) + unit + " in " + bin
+                        : "takes " + count(pull.pieces()) + " of " + count(n) + unit + " in " + bin)
             .orElse("");
     if (bring == pull.pieces()) {
       return takes;

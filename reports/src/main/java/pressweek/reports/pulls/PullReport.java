@@ -7,15 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import pressweek.data.declared.Needs;
 import pressweek.data.lookalike.InsertLook;
 import pressweek.data.lookalike.LookAlikes;
 import pressweek.data.plan.Pull;
+import pressweek.data.problem.Component;
 import pressweek.data.problem.Insert;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Press;
-import pressweek.reports.hours.ShiftBook;
 import pressweek.reports.hours.ShiftSpan;
 import pressweek.reports.schedule.Cautions;
 import pressweek.reports.schedule.PlanBook;
@@ -34,16 +33,14 @@ public final class PullReport {
       "restricted substances: the finish's colour proves nothing, go by the lot's certificate";
 
   private final PlanBook book;
-  private final Map<String, Press> presses;
   private final List<String> pressOrder;
   private final LookAlikes lookAlikes;
   private final Draws draws;
+  private final LotNotes lots;
 
   private PullReport(PlanBook book) {
     this.book = book;
-    this.presses =
-        book.presses().stream()
-            .collect(Collectors.toMap(Press::id, p -> p, (first, next) -> first));
+    this.lots = new LotNotes(book);
     this.pressOrder = book.presses().stream().map(Press::id).toList();
     this.lookAlikes =
         LookAlikes.of(
@@ -71,7 +68,11 @@ public final class PullReport {
     Map<Optional<ShiftSpan>, List<Pull>> pulls = new LinkedHashMap<>();
     book.plan().pulls().stream()
         .sorted(Comparator.comparingInt(this::needByMin))
-        .forEach(p -> pulls.computeIfAbsent(shift(p), s -> new ArrayList<>()).add(p));
+        .forEach(
+            p ->
+                pulls
+                    .computeIfAbsent(book.bringing(p.press(), needByMin(p)), s -> new ArrayList<>())
+                    .add(p));
     Map<Optional<ShiftSpan>, List<PullRow>> rows = new LinkedHashMap<>();
     pulls.keySet().stream()
         .sorted(Comparator.comparingInt(PullReport::start))
@@ -108,13 +109,22 @@ public final class PullReport {
     if (pull.receiptMin() > 0) {
       cautions.add("from receipt " + book.clock().brief(pull.receiptMin()));
     }
+    cautions.addAll(lots.of(pull));
+    Component component =
+        book.run(pull.run())
+            .map(run -> book.component(run, pull.insert()))
+            .orElse(Component.INSERT);
     return new PullRow(
         pull,
         needByMin(pull),
         shift,
         book.run(pull.run()).map(book::job).map(Job::line),
-        insert.map(InsertWords::of).orElse("not in inserts.csv"),
-        insert.map(Insert::thread).orElse(""),
+        new PullRow.Named(
+            component,
+            component == Component.INSERT
+                ? insert.map(InsertWords::of).orElse("not in inserts.csv")
+                : component.word() + (component.weighed() ? ", in grams" : ""),
+            insert.map(Insert::thread).orElse("")),
         draws.of(pull),
         cautions);
   }
@@ -134,23 +144,5 @@ public final class PullReport {
   private int needByMin(Pull pull) {
     int changeMin = book.run(pull.run()).map(r -> r.startMin() - r.change().startMin()).orElse(0);
     return Math.max(pull.receiptMin(), pull.needByMin() - Math.max(0, changeMin));
-  }
-
-  /**
-   * The shift under way when the pull is needed, that of the press before any other. Between shifts
-   * it is the one before, since the inserts must be there by then; before the first shift of the
-   * plan it is that one.
-   */
-  private Optional<ShiftSpan> shift(Pull pull) {
-    ShiftBook shifts = book.shifts();
-    String calendar =
-        Optional.ofNullable(presses.get(pull.press())).map(Press::calendar).orElse("");
-    int start = book.extent().fromMin();
-    int needBy = needByMin(pull);
-    return shifts
-        .at(needBy, List.of(s -> shifts.belongs(s.shift(), calendar), s -> true))
-        .filter(s -> s.span().toMin() > start)
-        .or(() -> shifts.before(needBy).filter(s -> s.span().toMin() > start))
-        .or(() -> shifts.after(Math.max(start, needBy)));
   }
 }

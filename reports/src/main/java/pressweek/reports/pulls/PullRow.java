@@ -3,6 +3,7 @@ package pressweek.reports.pulls;
 import java.util.List;
 import java.util.Optional;
 import pressweek.data.plan.Pull;
+import pressweek.data.problem.Component;
 import pressweek.data.problem.OrderLine;
 import pressweek.reports.hours.ShiftSpan;
 
@@ -14,8 +15,7 @@ import pressweek.reports.hours.ShiftSpan;
  *     change begins, but not before a receipt that they come from
  * @param shift the shift in which it must be brought; empty when the plant has no shift near it
  * @param line the order line that it is for; empty when its run is not in the plan
- * @param words what the insert is, in words
- * @param thread its thread as the plant writes it; empty without one
+ * @param named what it is
  * @param draw how it leaves its bin
  * @param cautions what to mind
  */
@@ -24,13 +24,21 @@ public record PullRow(
     int needByMin,
     Optional<ShiftSpan> shift,
     Optional<OrderLine> line,
-    String words,
-    String thread,
+    Named named,
     Draw draw,
     List<String> cautions) {
   public PullRow {
     cautions = List.copyOf(cautions);
   }
+
+  /**
+   * What is brought.
+   *
+   * @param component what it is of all components
+   * @param words the insert in words
+   * @param thread its thread as the plant writes it; empty without one
+   */
+  public record Named(Component component, String words, String thread) {}
 
   /** The caution as one text. */
   public String caution() {

@@ -10,13 +10,16 @@ import java.util.stream.Stream;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Colour;
+import pressweek.data.problem.Component;
 import pressweek.data.problem.Downtime;
 import pressweek.data.problem.Hours;
 import pressweek.data.problem.Insert;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Kitting;
+import pressweek.data.problem.Mold;
 import pressweek.data.problem.Option;
 import pressweek.data.problem.Press;
+import pressweek.data.problem.Take;
 import pressweek.reports.hours.PlantClock;
 import pressweek.reports.hours.ShiftBook;
 import pressweek.reports.hours.ShiftSpan;
@@ -31,6 +34,9 @@ public final class PlanBook {
   private final Map<String, Run> runs;
   private final Map<String, List<Run>> runsByPress;
   private final Map<String, Insert> inserts;
+  private final Map<String, Press> presses;
+  private final Map<String, Mold> molds;
+  private final Span extent;
   private final ShiftBook shifts;
 
   private PlanBook(Plan plan) {
@@ -39,7 +45,9 @@ public final class PlanBook {
     this.runs = byId(plan.runs(), Run::id);
     this.runsByPress = plan.runs().stream().collect(Collectors.groupingBy(Run::press));
     this.inserts = byId(plan.problem().materials().inserts(), Insert::id);
-    Span extent = extent(plan);
+    this.presses = byId(presses(), Press::id);
+    this.molds = byId(plan.problem().floor().molds(), Mold::id);
+    this.extent = extent(plan);
     this.shifts =
         ShiftBook.of(
             plan.problem().plant().hours(),
@@ -57,7 +65,7 @@ public final class PlanBook {
 
   /** From the plan's start, or what begins before it, to its horizon, or what ends after it. */
   public Span extent() {
-    return extent(plan);
+    return extent;
   }
 
   private static Span extent(Plan plan) {
@@ -96,6 +104,31 @@ public final class PlanBook {
     return plan.problem().floor().presses();
   }
 
+  /** The mold with this number. */
+  public Optional<Mold> mold(String id) {
+    return Optional.ofNullable(molds.get(id));
+  }
+
+  /** The calendar of a press; empty for a press that the plant does not have. */
+  public String calendar(String press) {
+    return Optional.ofNullable(presses.get(press)).map(Press::calendar).orElse("");
+  }
+
+  /**
+   * The shift that brings to a press what it needs at a minute: the one under way then, that of the
+   * press before any other. Between shifts it is the one before, since it must be there by then;
+   * before the first shift of the plan it is that one.
+   */
+  public Optional<ShiftSpan> bringing(String press, int needByMin) {
+    String calendar = calendar(press);
+    int start = extent().fromMin();
+    return shifts
+        .at(needByMin, List.of(s -> shifts.belongs(s.shift(), calendar), s -> true))
+        .filter(s -> s.span().toMin() > start)
+        .or(() -> shifts.before(needByMin).filter(s -> s.span().toMin() > start))
+        .or(() -> shifts.after(Math.max(start, needByMin)));
+  }
+
   /** The runs of a press in their order. */
   public List<Run> runsOn(Press press) {
     return runsByPress.getOrDefault(press.id(), List.of());
@@ -124,6 +157,16 @@ public final class PlanBook {
     return job(run).options().stream()
         .filter(o -> o.press().equals(run.press()) && o.mold().equals(run.mold()))
         .findFirst();
+  }
+
+  /** What a thing is that a run takes; an insert where the run is not known to take it. */
+  public Component component(Run run, String what) {
+    return option(run).stream()
+        .flatMap(o -> o.making().takes().stream())
+        .filter(t -> t.insert().equals(what))
+        .map(Take::component)
+        .findFirst()
+        .orElse(Component.INSERT);
   }
 
   /** The insert part with this number. */

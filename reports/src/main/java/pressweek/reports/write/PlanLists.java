@@ -2,6 +2,7 @@ package pressweek.reports.write;
 
 import java.util.List;
 import pressweek.reports.changes.ChangeList;
+import pressweek.reports.crew.CrewList;
 import pressweek.reports.handover.HandoverList;
 import pressweek.reports.kits.KitList;
 import pressweek.reports.listing.Listing;
@@ -9,6 +10,8 @@ import pressweek.reports.pulls.PullList;
 import pressweek.reports.schedule.PlanBook;
 import pressweek.reports.schedule.ScheduleList;
 import pressweek.reports.schedule.UnplacedList;
+import pressweek.reports.staging.StagingList;
+import pressweek.reports.stock.ShortageList;
 import pressweek.reports.trace.ClearanceList;
 import pressweek.reports.trace.TraceList;
 
@@ -22,7 +25,10 @@ final class PlanLists {
         ScheduleList.of(book),
         PullList.of(book),
         KitList.of(book),
+        ShortageList.of(book),
+        StagingList.of(book),
         ChangeList.of(book),
+        CrewList.of(book),
         UnplacedList.of(book),
         ClearanceList.of(book),
         TraceList.of(book),

@@ -46,7 +46,9 @@ final class PlanParts {
       case "kits" -> new KitSheet(book).content();
       case "clearance" -> new ClearanceSheet(book).content();
       case "trace" -> new TraceSheet(book).content();
+      case "staging" -> new StagingSheet(book).content();
       case "changes" -> new ChangeSheet(book).content();
+      case "crew" -> new CrewSheet(book).content();
       case HANDOVER -> new HandoverSheet(book).content(edition.handover());
       default -> ListingTable.content(list, book.clock());
     };

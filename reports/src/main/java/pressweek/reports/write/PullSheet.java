@@ -51,21 +51,26 @@ final class PullSheet {
         .cell("what it is", PullSheet::words)
         .pair("bin", r -> r.pull().bin(), r -> r.draw().words())
         .text("lot", r -> r.pull().lot())
-        .figure("pieces", r -> Integer.toString(r.pull().pieces()))
+        .figure("pieces", PullSheet::pieces)
         .text("for line", r -> r.line().map(OrderLine::id).orElse(""))
         .text("run", r -> r.pull().run())
         .lines("caution", PullRow::cautions);
   }
 
+  private static String pieces(PullRow row) {
+    return row.pull().pieces() + (row.named().component().weighed() ? " g" : "");
+  }
+
   /** The insert in words, its thread in bold. */
   private static Element words(PullRow row) {
     Element td = Element.of("td");
-    int at = row.thread().isEmpty() ? -1 : row.words().indexOf(row.thread());
+    int at =
+        row.named().thread().isEmpty() ? -1 : row.named().words().indexOf(row.named().thread());
     if (at < 0) {
-      return td.text(row.words());
+      return td.text(row.named().words());
     }
-    return td.text(row.words().substring(0, at))
-        .add("b", row.thread())
-        .text(row.words().substring(at + row.thread().length()));
+    return td.text(row.named().words().substring(0, at))
+        .add("b", row.named().thread())
+        .text(row.named().words().substring(at + row.named().thread().length()));
   }
 }

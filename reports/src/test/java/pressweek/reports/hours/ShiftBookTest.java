@@ -9,8 +9,10 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import pressweek.data.problem.Break;
 import pressweek.data.problem.Calendar;
 import pressweek.data.problem.Hours;
 import pressweek.data.problem.Shift;
@@ -30,7 +32,8 @@ class ShiftBookTest {
         LocalTime.parse(to),
         List.of(),
         setters,
-        1_000);
+        1_000,
+        OptionalInt.empty());
   }
 
   private static ShiftBook book(String from, String to, List<LocalDate> closed, Shift... shifts) {
@@ -53,6 +56,27 @@ class ShiftBookTest {
     assertThat(spring.all().get(0).span().minutes()).isEqualTo(7 * 60);
     assertThat(autumn.all().get(0).span().minutes()).isEqualTo(9 * 60);
     assertThat(spring.all().get(0).id()).isEqualTo("2026-03-28 night");
+  }
+
+  @Test
+  void breakBeforeTheHourOfTheStartIsOnTheNextDay() {
+    Shift night =
+        new Shift(
+            "night",
+            Set.of(DayOfWeek.values()),
+            LocalTime.of(22, 0),
+            LocalTime.of(6, 0),
+            List.of(
+                new Break(LocalTime.of(2, 0), LocalTime.of(2, 30)),
+                new Break(LocalTime.of(23, 45), LocalTime.of(0, 0))),
+            1,
+            1_000,
+            OptionalInt.empty());
+    ShiftBook book = book("2026-11-30T20:00", "2026-12-01T12:00", List.of(), night);
+    assertThat(book.breaks(book.all().get(0)))
+        .containsExactly(
+            new Span(at("2026-11-30T23:45"), at("2026-12-01T00:00")),
+            new Span(at("2026-12-01T02:00"), at("2026-12-01T02:30")));
   }
 
   @Test

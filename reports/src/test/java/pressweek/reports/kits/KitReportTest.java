@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.Pull;
+import pressweek.data.problem.Component;
 import pressweek.data.problem.LotStatus;
 import pressweek.data.problem.PressState;
 import pressweek.data.problem.Setup;
+import pressweek.data.problem.Take;
 import pressweek.data.problem.Tip;
 import pressweek.reports.listing.Listing;
 import pressweek.reports.sample.SampleJobs;
@@ -30,7 +32,8 @@ class KitReportTest {
         .pull("R1", "V1", MONDAY + "07:30", "S0825");
   }
 
-  private static void bring(SmallPlan plan, String what, int amount) {
+  private static void bring(SmallPlan plan, Component component, String what, int amount) {
+    plan.takes(new Take(component, what, amount, 0, 0));
     plan.pulls.add(
         new Pull("R1", "V1", SampleWeek.at(MONDAY + "07:30"), what, "X1", "B1", 0, amount));
   }
@@ -106,10 +109,10 @@ class KitReportTest {
     SampleKitting kitting = new SampleKitting();
     kitting.tips.add(new Tip("S0825", "T9"));
     plan.kitting = kitting.kitting();
-    bring(plan, "MB-1", 425);
-    bring(plan, "PP", 10_200);
-    bring(plan, "T9", 540);
-    bring(plan, "CTN-5", 3);
+    bring(plan, Component.MASTERBATCH, "MB-1", 425);
+    bring(plan, Component.RESIN, "PP", 10_200);
+    bring(plan, Component.TIP, "T9", 540);
+    bring(plan, Component.CARTON, "CTN-5", 3);
     List<KitPart> parts = kits(plan).get(0).parts();
     assertThat(parts)
         .extracting(p -> p.kind() + " " + p.what() + " " + p.lot())
@@ -121,6 +124,7 @@ class KitReportTest {
             "MASTERBATCH MB-1 X1",
             "PACKAGING CTN-5 X1");
     assertThat(parts.get(3).grams()).contains(10_200);
+    assertThat(parts.get(4).note()).isEqualTo("let-down 4 % of the whole mass");
     assertThat(parts.get(5).pieces()).contains(3);
   }
 

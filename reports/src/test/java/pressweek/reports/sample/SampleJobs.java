@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import pressweek.data.problem.Attribute;
 import pressweek.data.problem.Deadline;
 import pressweek.data.problem.Item;
@@ -64,6 +65,32 @@ public final class SampleJobs {
         job.options());
   }
 
+  /** The same job that takes these, too, wherever it is made. */
+  static Job taking(Job job, List<Take> takes) {
+    return new Job(
+        job.line(),
+        job.item(),
+        job.quantity(),
+        job.deadline(),
+        job.resin(),
+        job.colour(),
+        job.foodGrade(),
+        job.options().stream().map(option -> taking(option, takes)).toList());
+  }
+
+  private static Option taking(Option option, List<Take> takes) {
+    Making old = option.making();
+    List<Take> all = Stream.concat(old.takes().stream(), takes.stream()).toList();
+    return new Option(
+        option.press(),
+        option.mold(),
+        option.tooling(),
+        new Making(old.shots(), old.liveCavities(), old.startupShots(), old.startupGrams(), all),
+        option.pace(),
+        option.standing(),
+        option.notes());
+  }
+
   private static Option option(Choice choice) {
     int shots = (choice.pieces() + 3) / 4;
     return new Option(
@@ -83,11 +110,23 @@ public final class SampleJobs {
   /** A mold whose parts and runner weigh this, grams. */
   static Mold mold(String id, OptionalDouble partG, OptionalDouble runnerG) {
     OptionalDouble none = OptionalDouble.empty();
+    return mold(id, new Mold.Cavities(4, 4, partG, runnerG, none, none, none), none, "");
+  }
+
+  /** A mold of four cavities with so many grams a part and no runner, its weight and its place. */
+  public static Mold mold(String id, OptionalDouble partG, OptionalDouble weightKg, String place) {
+    OptionalDouble none = OptionalDouble.empty();
+    return mold(id, new Mold.Cavities(4, 4, partG, none, none, none, none), weightKg, place);
+  }
+
+  private static Mold mold(
+      String id, Mold.Cavities cavities, OptionalDouble weightKg, String place) {
+    OptionalDouble none = OptionalDouble.empty();
     return new Mold(
         id,
         new Mold.Use(List.of("LV90"), Optional.empty(), List.of(), List.of(), Map.of()),
-        new Mold.Cavities(4, 4, partG, runnerG, none, none, none),
-        new Mold.Body(Optional.empty(), none, none, none, none, none, ""),
+        cavities,
+        new Mold.Body(Optional.empty(), none, none, none, none, weightKg, place),
         new Mold.RunsOn(List.of(), List.of(), List.of(), Optional.empty()),
         new Mold.MoldChange(OptionalInt.empty(), false, OptionalInt.empty()),
         OptionalDouble.of(38),

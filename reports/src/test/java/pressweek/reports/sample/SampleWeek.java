@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import pressweek.data.problem.Barrel;
 import pressweek.data.problem.Calendar;
@@ -60,7 +61,8 @@ public final class SampleWeek {
                 LocalTime.of(12, 0),
                 List.of(),
                 1,
-                2_000)),
+                2_000,
+                OptionalInt.empty())),
         List.of(
             new Calendar("two-shift", List.of("early", "late")),
             new Calendar("one-shift", List.of("early")),
@@ -70,7 +72,14 @@ public final class SampleWeek {
 
   private static Shift shift(String name, String from, String to, int setters) {
     return new Shift(
-        name, WEEKDAYS, LocalTime.parse(from), LocalTime.parse(to), List.of(), setters, 6_500);
+        name,
+        WEEKDAYS,
+        LocalTime.parse(from),
+        LocalTime.parse(to),
+        List.of(),
+        setters,
+        6_500,
+        OptionalInt.empty());
   }
 
   public static Plant plant(String name, boolean money) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import pressweek.data.plan.Change;
 import pressweek.data.plan.ChangeKind;
 import pressweek.data.plan.Charge;
@@ -25,10 +26,13 @@ import pressweek.data.problem.Kitting;
 import pressweek.data.problem.Materials;
 import pressweek.data.problem.Mold;
 import pressweek.data.problem.NotChecked;
+import pressweek.data.problem.Plant;
+import pressweek.data.problem.Press;
 import pressweek.data.problem.PressState;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Promise;
 import pressweek.data.problem.Setup;
+import pressweek.data.problem.Take;
 import pressweek.data.problem.Unplaced;
 
 /** A plan put together by hand. Tests state only what differs from two presses without a run. */
@@ -44,9 +48,11 @@ public final class SmallPlan {
   public final List<PressState> states = new ArrayList<>();
   public final List<Promise> promises = new ArrayList<>();
   public final List<Downtime> downtime = new ArrayList<>();
+  public final List<Mold> molds = new ArrayList<>(List.of(SampleJobs.mold("M1")));
+  public List<Press> presses = SampleWeek.presses(2);
+  public UnaryOperator<Plant> plant = p -> p;
   public Map<Rule, Long> costs = Map.of();
   public Materials materials = SampleWeek.materials(true);
-  private Mold mold = SampleJobs.mold("M1");
   public Kitting kitting = Kitting.NONE;
   public String number = "2026-W49/3";
   public String replaces = "";
@@ -69,13 +75,19 @@ public final class SmallPlan {
 
   /** Grams of a part and of the runner of mold {@code M1}. */
   public SmallPlan moldGrams(double partG, double runnerG) {
-    mold = SampleJobs.mold("M1", OptionalDouble.of(partG), OptionalDouble.of(runnerG));
+    molds.set(0, SampleJobs.mold("M1", OptionalDouble.of(partG), OptionalDouble.of(runnerG)));
     return this;
   }
 
   /** What the order of the last job asks of its material. */
   public SmallPlan needs(String... needs) {
     jobs.add(SampleJobs.asking(jobs.remove(jobs.size() - 1), List.of(needs)));
+    return this;
+  }
+
+  /** Other components that the last job takes. */
+  public SmallPlan takes(Take... takes) {
+    jobs.add(SampleJobs.taking(jobs.remove(jobs.size() - 1), List.of(takes)));
     return this;
   }
 
@@ -142,8 +154,8 @@ public final class SmallPlan {
             references,
             stopped),
         new Problem(
-            SampleWeek.plant("Quillback Grips", money),
-            new Floor(SampleWeek.presses(2), List.of(mold), states, downtime, promises, List.of()),
+            plant.apply(SampleWeek.plant("Quillback Grips", money)),
+            new Floor(presses, molds, states, downtime, promises, List.of()),
             materials,
             jobs,
             List.of(),

@@ -70,7 +70,10 @@ class PlanCsvTest {
             "schedule.csv",
             "pulls.csv",
             "kits.csv",
+            "shortages.csv",
+            "staging.csv",
             "changes.csv",
+            "crew.csv",
             "unplaced.csv",
             "clearance.csv",
             "trace.csv",
@@ -94,10 +97,10 @@ class PlanCsvTest {
   void pullRowIsWritten() {
     assertThat(PlanCsv.files(plan().plan()).get("pulls.csv"))
         .isEqualTo(
-            "need_by,shift,press,run,order,line,insert,words,thread,bin,lot,pieces,caution,"
+            "need_by,shift,press,run,order,line,insert,words,thread,bin,lot,pieces,caution,kind,unit,"
                 + "draw,in_bin,bring,back,back_to\r\n"
                 + "2026-11-30T07:30+01:00,2026-11-30 early,V1,R1,4711,1,S0825,"
-                + "\"stud, M8x1.25, 25 mm, steel, zinc trivalent\",M8x1.25,C1-2,L1,540,,,,540,0,C1-2\r\n");
+                + "\"stud, M8x1.25, 25 mm, steel, zinc trivalent\",M8x1.25,C1-2,L1,540,,insert,pcs,,,540,0,C1-2\r\n");
   }
 
   @Test
@@ -105,9 +108,15 @@ class PlanCsvTest {
     assertThat(PlanCsv.files(plan().plan()).get("changes.csv"))
         .isEqualTo(
             "start,end,press,setter_shift,mold_out,mold_in,kind,purge_kg,minutes,run,tooling_out,"
-                + "tooling_in,resin_out,resin_in,colour_out,colour_in,stays\r\n"
+                + "tooling_in,resin_out,resin_in,colour_out,colour_in,stays,at_once,at_once_with,"
+                + "mold_out_kg,mold_out_to,mold_in_kg,mold_in_from,temperature,first_article,before,"
+                + "stopped,not_computed\r\n"
                 + "2026-11-30T08:00+01:00,2026-11-30T08:40+01:00,V1,2026-11-30 early,M2,M1,"
-                + "mold|colour,0.375,40,R1,,,PP,PP,BLK,SGR,resin PP\r\n");
+                + "mold|colour,0.375,40,R1,,,PP,PP,BLK,SGR,resin PP,1,,,,,,,setter,"
+                + "\"fetch M1|preheat M1 where the site can|stage PP, BLK|kit inserts S0825\","
+                + "\"take off M2|purge PP, BLK with PP, SGR, 0.375 kg|put on M1|first article: setter\","
+                + "weight: molds.csv weight_kg of M2|place: molds.csv place of M2|"
+                + "weight: molds.csv weight_kg of M1|place: molds.csv place of M1\r\n");
   }
 
   @Test

@@ -67,7 +67,10 @@ class PlanWorkbookTest {
             "schedule",
             "pulls",
             "kits",
+            "shortages",
+            "staging",
             "changes",
+            "crew",
             "unplaced",
             "clearance",
             "trace",
@@ -159,6 +162,6 @@ class PlanWorkbookTest {
     assertThat(read(SamplePlan.of(14, 150)).getSheet("schedule").getLastRowNum()).isEqualTo(150);
     XSSFWorkbook empty = read(SamplePlan.empty());
     assertThat(empty.getSheet("schedule").getLastRowNum()).isZero();
-    assertThat(empty.getNumberOfSheets()).isEqualTo(9);
+    assertThat(empty.getNumberOfSheets()).isEqualTo(12);
   }
 }

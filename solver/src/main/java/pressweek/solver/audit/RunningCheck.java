@@ -6,6 +6,7 @@ import java.util.OptionalLong;
 import pressweek.data.plan.Change;
 import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
+import pressweek.data.problem.Hours;
 import pressweek.data.problem.Option;
 import pressweek.data.problem.PressState;
 
@@ -23,7 +24,7 @@ final class RunningCheck {
           walk.steps().stream().filter(each -> each.run().job().equals(state.job())).findFirst();
       if (step.isPresent()) {
         stays(step.get(), state, findings);
-      } else if (!starved(week, state)) {
+      } else if (!stuck(week, walk, state)) {
         findings.add(
             Rule.RUNNING,
             state.job(),
@@ -36,25 +37,24 @@ final class RunningCheck {
     }
   }
 
-  /** True when the inserts that the job still needs never come in, so that it cannot go on. */
-  private static boolean starved(Week week, PressState state) {
-    if (!week.problem().materials().stock().checked()) {
-      return false;
-    }
-    InsertStock stock = new InsertStock(week);
-    long last = stock.needMin(week.problem().plant().hours().endMin());
+  /**
+   * True when the job can go on at no time within the horizon, beside what other running jobs take;
+   * lots that expire within the horizon are not counted on.
+   */
+  private static boolean stuck(Week week, PressWalk walk, PressState state) {
+    Hours hours = week.problem().plant().hours();
+    String mold = state.setup().mold();
     List<Option> options =
         week.problem().jobs().stream()
             .filter(job -> job.id().equals(state.job()))
             .flatMap(job -> job.options().stream())
             .filter(option -> option.press().equals(state.press()))
+            .filter(option -> mold.isEmpty() || mold.equals(option.mold()))
             .toList();
     return !options.isEmpty()
         && options.stream()
-            .allMatch(
-                option ->
-                    option.making().takes().stream()
-                        .anyMatch(take -> stock.cameIn(take.insert(), last) < take.pieces()));
+            .map(option -> Hindrances.ofLeftOut(walk, option, week))
+            .noneMatch(what -> what.firstStart(hours.startMin(), hours.endMin()).isPresent());
   }
 
   private static void stays(Step step, PressState state, Findings findings) {
@@ -88,7 +88,7 @@ final class RunningCheck {
     if (first.isEmpty() || start == first.getAsLong()) {
       return;
     }
-    Hindrances hindrances = new Hindrances(walk, stay, week);
+    Hindrances hindrances = Hindrances.of(walk, stay, week);
     OptionalLong could =
         start < first.getAsLong() ? first : hindrances.firstStart(first.getAsLong(), start);
     if (could.isPresent()) {

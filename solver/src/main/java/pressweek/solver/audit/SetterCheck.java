@@ -20,7 +20,9 @@ final class SetterCheck {
     Balance setters = new Balance();
     week.shifts().forEach(shift -> setters.add(shift.span(), shift.shift().setters()));
     List<Work> works = works(week);
-    works.forEach(work -> setters.take(withRest(week, work, crew.setterSharePct()), 1));
+    for (Work work : works) {
+      taken(week, work, crew.setterSharePct()).forEach(span -> setters.take(span, 1));
+    }
     for (Work.Overload overload : Work.overloads(works, setters.lessThan(0))) {
       Work last = overload.last();
       findings.add(
@@ -81,21 +83,32 @@ final class SetterCheck {
   }
 
   /**
-   * From the start of a change until its setter is free for the next one; what else he has to do
-   * does not outlast the first end of a shift in progress when the change ends.
+   * When a change takes its setter: from its start until he is free for the next one. A pause of
+   * its press takes him only until the first end of a shift in progress when the pause begins, and
+   * so does what else he has to do after the change.
    */
-  private static Span withRest(Week week, Work work, int sharePct) {
+  private static List<Span> taken(Week week, Work work, int sharePct) {
     long share = Math.max(1, sharePct);
     long minutes = work.working().minutes(work.span());
     long rest = -Math.floorDiv(-minutes * (100 - share), share);
-    long end = work.span().toMin();
-    long shiftEnd =
-        week.shifts().stream()
-            .map(ShiftTime::span)
-            .filter(span -> span.fromMin() < end && end <= span.toMin())
-            .mapToLong(Span::toMin)
-            .min()
-            .orElse(end);
-    return new Span(work.span().fromMin(), Math.max(end, Math.min(end + rest, shiftEnd)));
+    List<Span> taken = new ArrayList<>();
+    List<Span> parts = work.working().within(work.span());
+    for (int i = 0; i < parts.size(); i++) {
+      long end = parts.get(i).toMin();
+      boolean last = i == parts.size() - 1;
+      long until = last ? work.span().toMin() + rest : parts.get(i + 1).fromMin();
+      taken.add(new Span(parts.get(i).fromMin(), Math.max(end, Math.min(until, goes(week, end)))));
+    }
+    return taken;
+  }
+
+  /** The first end of a shift in progress at the end of some work; that end when there is none. */
+  private static long goes(Week week, long end) {
+    return week.shifts().stream()
+        .map(ShiftTime::span)
+        .filter(span -> span.fromMin() < end && end <= span.toMin())
+        .mapToLong(Span::toMin)
+        .min()
+        .orElse(end);
   }
 }

@@ -10,9 +10,9 @@ import pressweek.solver.timing.Recorder.Event;
 
 /**
  * From sequences to clock times. Presses are taken by the time of their next step; the first one
- * starts its next job if press, mold, setter, operators, inserts, shifts and promises allow, else
- * it is put back to the first time at which they could. So every sequence gives a plan that keeps
- * the hard rules; what cannot start within the horizon is left out and priced. Not for use by
+ * starts its next job if press, mold, setter, operators, components, shifts and promises allow,
+ * else it is put back to the first time at which they could. So every sequence gives a plan that
+ * keeps the hard rules; what cannot start within the horizon is left out and priced. Not for use by
  * several threads.
  */
 public final class TimingPass {
@@ -21,7 +21,7 @@ public final class TimingPass {
   private final PressStates states;
   private final SetterPool setters;
   private final OperatorLoad operators;
-  private final InsertStock stock;
+  private final ComponentStock stock;
   private final Looker looker;
   private final PressHeap heap;
   private final Recorder recorder;
@@ -37,7 +37,7 @@ public final class TimingPass {
     states = new PressStates(week);
     setters = new SetterPool(week.problem.plant().hours(), crew);
     operators = new OperatorLoad(week.problem.plant().hours(), crew.operatorsChecked(), week.hours);
-    stock = new InsertStock(week.problem, week.names);
+    stock = new ComponentStock(week);
     MoldAway away = new MoldAway(week.problem, week.names, kept);
     looker = new Looker(week, states, new Looker.Shared(setters, operators, stock, away), recorder);
     heap = new PressHeap(week.presses);
@@ -106,17 +106,22 @@ public final class TimingPass {
   public long run(Sequences sequences) {
     start();
     for (int p = 0; p < week.presses; p++) {
-      states.position[p] = 0;
       if (sequences.size[p] > 0 && week.running[p] == sequences.jobs[p][0]) {
-        step(p, sequences.jobs[p][0], week.start);
-        states.position[p]++;
+        heap.add(p, week.start);
       }
     }
+    carryOut(sequences, true);
     for (int p = 0; p < week.presses; p++) {
       if (states.position[p] < sequences.size[p]) {
         heap.add(p, states.free[p]);
       }
     }
+    carryOut(sequences, false);
+    return cost;
+  }
+
+  /** Carries out what the presses in the heap have before them, the first job of each or all. */
+  private void carryOut(Sequences sequences, boolean firstOnly) {
     while (!heap.isEmpty()) {
       int p = heap.press();
       int job = sequences.jobs[p][states.position[p]];
@@ -128,15 +133,14 @@ public final class TimingPass {
       }
       if (next < 0) {
         states.position[p]++;
-        next = Math.max(clock, states.free[p]);
+        next = firstOnly ? -1 : Math.max(clock, states.free[p]);
       }
-      if (states.position[p] < sequences.size[p]) {
+      if (next >= 0 && states.position[p] < sequences.size[p]) {
         heap.later(next);
       } else {
         heap.remove();
       }
     }
-    return cost;
   }
 
   /**
@@ -191,7 +195,7 @@ public final class TimingPass {
     if (look.holder >= 0) {
       return takeOff(press, job, look, clock);
     }
-    if (look.start > clock && !isFirstOfAll(press, job)) {
+    if (look.start > clock) {
       return look.start;
     }
     begin(press, job, look);
@@ -262,7 +266,8 @@ public final class TimingPass {
     states.free[press] = look.runEnd;
     operators.take(press, look.runEnd, jobs.operators[option]);
     for (int t = jobs.firstTake[option]; t < jobs.firstTake[option + 1]; t++) {
-      stock.take(jobs.takeInsert[t], looker.pieces(t, look.exchanged));
+      int pieces = looker.pieces(t, look.exchanged);
+      stock.take(jobs.takeComponent[t], pieces, job, look.runStart);
     }
     if (look.exchanged) {
       cost += charges.startUp(jobs.material[job], jobs.option[option].making().startupGrams());

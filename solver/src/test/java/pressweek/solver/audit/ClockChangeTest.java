@@ -13,6 +13,7 @@ import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.Change;
@@ -46,7 +47,16 @@ class ClockChangeTest {
         List.of(
             new Break(LocalTime.of(2, 0), LocalTime.of(2, 30)),
             new Break(LocalTime.of(2, 45), LocalTime.of(3, 15)));
-    Shift night = new Shift("night", DAILY, LocalTime.of(22, 0), LocalTime.of(6, 0), breaks, 0, 0);
+    Shift night =
+        new Shift(
+            "night",
+            DAILY,
+            LocalTime.of(22, 0),
+            LocalTime.of(6, 0),
+            breaks,
+            0,
+            0,
+            OptionalInt.empty());
     Hours hours =
         new Hours(
             ZoneId.of("Europe/Berlin"),

@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.Change;
 import pressweek.data.plan.ChangeKind;
@@ -88,7 +89,16 @@ class LargePlanTest {
 
   private static Hours hours() {
     LocalTime six = LocalTime.of(6, 0);
-    Shift all = new Shift("all", EnumSet.allOf(DayOfWeek.class), six, six, List.of(), 100, 100_000);
+    Shift all =
+        new Shift(
+            "all",
+            EnumSet.allOf(DayOfWeek.class),
+            six,
+            six,
+            List.of(),
+            100,
+            100_000,
+            OptionalInt.empty());
     return new Hours(
         ZoneId.of("Europe/Berlin"),
         at("Mon 06:00"),

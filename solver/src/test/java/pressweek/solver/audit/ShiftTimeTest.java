@@ -8,6 +8,7 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import pressweek.data.problem.Break;
@@ -31,7 +32,8 @@ class ShiftTimeTest {
             .map(text -> new Break(LocalTime.parse(text[0]), LocalTime.parse(text[1])))
             .toList(),
         1,
-        0);
+        0,
+        OptionalInt.empty());
   }
 
   private static List<ShiftTime> times(List<LocalDate> closed, Shift... shifts) {

@@ -93,8 +93,8 @@ final class WeekProblem {
         at("Mon 06:00"),
         at("Sat 06:00"),
         List.of(
-            new Shift("early", weekdays(), six, two, List.of(pause), 1, 2000),
-            new Shift("late", weekdays(), two, ten, List.of(), 1, 1500)),
+            new Shift("early", weekdays(), six, two, List.of(pause), 1, 2000, OptionalInt.empty()),
+            new Shift("late", weekdays(), two, ten, List.of(), 1, 1500, OptionalInt.empty())),
         List.of(
             new Calendar("two", List.of("early", "late")), new Calendar("day", List.of("early"))),
         List.of(LocalDate.of(2026, 12, 2)));
@@ -164,7 +164,7 @@ final class WeekProblem {
                 lot("I1", "L2", 80, ""),
                 lot("I1", "L3", 60, "B"),
                 Edited.set(lot("I1", "L4", 500, ""), "status", LotStatus.HELD),
-                lot("I1", "L5", 500, "", at("Thu 05:00")),
+                lot("I1", "L5", 500, "", at("Mon 05:00")),
                 lot("I2", "K1", 200, "")),
             List.of(new Receipt("I1", 300, at("Mon 13:00"), at("Mon 15:00")))));
   }

@@ -5,6 +5,7 @@ import static pressweek.data.problem.JobBuilder.job;
 import static pressweek.data.problem.SmallPlant.START;
 
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.Cause;
 import pressweek.data.plan.Run;
@@ -79,7 +80,14 @@ final class DismountTest {
   private static Shift oneSetter() {
     Shift all = SmallPlant.shift("all", "00:00", "00:00");
     return new Shift(
-        all.name(), all.days(), all.from(), all.to(), all.breaks(), 1, all.operatorThousandths());
+        all.name(),
+        all.days(),
+        all.from(),
+        all.to(),
+        all.breaks(),
+        1,
+        all.operatorThousandths(),
+        OptionalInt.empty());
   }
 
   /** The first job on the first press, the next two on the second, the rest on the third. */

@@ -128,7 +128,8 @@ final class TimingTest {
                     java.time.LocalTime.MIDNIGHT,
                     List.of(),
                     1,
-                    4_000))
+                    4_000,
+                    java.util.OptionalInt.empty()))
             .crew(new Crew(true, false, 80, false, 30))
             .job(work("1").on("P1", "M1", 100))
             .job(work("2").on("P2", "M2", 100))
