@@ -11,7 +11,6 @@ import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -52,14 +51,15 @@ final class PlanReader {
    * @param path path of the object, for messages
    */
   static <R> R record(Class<R> type, JsonTree.Obj object, String path) throws Wrong {
-    RecordComponent[] components = type.getRecordComponents();
-    Object[] values = new Object[components.length];
-    for (int i = 0; i < components.length; i++) {
-      String key = PlanNames.key(components[i]);
-      values[i] = component(components[i], object, key, path.isEmpty() ? key : path + "." + key);
+    List<PlanNames.Named> components = PlanNames.of(type);
+    Object[] values = new Object[components.size()];
+    Class<?>[] types = new Class<?>[values.length];
+    for (int i = 0; i < values.length; i++) {
+      PlanNames.Named named = components.get(i);
+      String key = named.key();
+      values[i] = component(named, object, path.isEmpty() ? key : path + "." + key);
+      types[i] = named.component().getType();
     }
-    Class<?>[] types =
-        Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
     try {
       return type.getDeclaredConstructor(types).newInstance(values);
     } catch (InvocationTargetException e) {
@@ -72,11 +72,12 @@ final class PlanReader {
     }
   }
 
-  private static Object component(
-      RecordComponent component, JsonTree.Obj object, String key, String path) throws Wrong {
-    Optional<JsonTree> value = object.field(key);
+  private static Object component(PlanNames.Named named, JsonTree.Obj object, String path)
+      throws Wrong {
+    RecordComponent component = named.component();
+    Optional<JsonTree> value = object.field(named.key());
     Class<?> type = component.getType();
-    boolean time = PlanNames.time(component);
+    boolean time = named.time();
     if (type == OptionalInt.class) {
       return value.isEmpty()
           ? OptionalInt.empty()

@@ -3,7 +3,6 @@ package pressweek.data.files;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.RecordComponent;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -39,18 +38,18 @@ final class PlanWriter {
 
   /** Writes the components of a record into the object that is open. */
   void components(Record values) throws IOException {
-    for (RecordComponent component : values.getClass().getRecordComponents()) {
+    for (PlanNames.Named component : PlanNames.of(values.getClass())) {
       Optional<Object> value = present(get(values, component));
       if (value.isPresent()) {
-        out.writeFieldName(PlanNames.key(component));
+        out.writeFieldName(component.key());
         write(component, value.get());
       }
     }
   }
 
-  private static Object get(Record values, RecordComponent component) {
+  private static Object get(Record values, PlanNames.Named component) {
     try {
-      return component.getAccessor().invoke(values);
+      return component.component().getAccessor().invoke(values);
     } catch (IllegalAccessException | InvocationTargetException e) {
       throw new IllegalStateException("cannot read " + component, e);
     }
@@ -69,8 +68,8 @@ final class PlanWriter {
     return Optional.of(value);
   }
 
-  private void write(RecordComponent component, Object value) throws IOException {
-    if (PlanNames.time(component) && value instanceof Integer minute) {
+  private void write(PlanNames.Named component, Object value) throws IOException {
+    if (component.time() && value instanceof Integer minute) {
       time(minute);
     } else {
       write(value);

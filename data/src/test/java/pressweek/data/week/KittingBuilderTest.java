@@ -94,11 +94,11 @@ class KittingBuilderTest {
     plant.file("dryers.csv", "dryer,hopper_l,feeds", "D1,50,P2");
     plant.file(
         "lots.csv",
-        "what,lot,on_hand,certificate",
-        "I1,L1,500,plating 12",
-        "PP,R1,300,",
-        "MB-1,B1,20,",
-        "Grade 5,R2,10,");
+        "what,lot,on_hand,weight_kg,certificate",
+        "I1,L1,500,,plating 12",
+        "PP,R1,,300,",
+        "MB-1,B1,,20,",
+        "Grade 5,R2,,10,");
     Kitting kitting = kitting();
     assertThat(kitting.lotPapers()).containsExactly(new LotPaper("I1", "L1", "plating 12"));
     assertThat(kitting.resinLots()).extracting("id").containsExactly("R1", "B1", "R2");

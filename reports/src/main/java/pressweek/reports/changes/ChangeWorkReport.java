@@ -31,8 +31,11 @@ public final class ChangeWorkReport {
 
   /** The rows of {@link ChangeReport}, each with what it takes. */
   public static List<ChangeWork> rows(PlanBook book) {
-    ChangeWorkReport report = new ChangeWorkReport(book);
-    return report.rows.stream().map(report::work).toList();
+    return book.once(ChangeWorkReport.class, () -> new ChangeWorkReport(book).all());
+  }
+
+  private List<ChangeWork> all() {
+    return rows.stream().map(this::work).toList();
   }
 
   private ChangeWork work(ChangeRow row) {

@@ -36,9 +36,12 @@ public final class CrewReport {
 
   /** The rows of the crew list, in order of time. */
   public static List<CrewRow> rows(PlanBook book) {
-    CrewReport report = new CrewReport(book);
+    return book.once(CrewReport.class, () -> new CrewReport(book).all());
+  }
+
+  private List<CrewRow> all() {
     List<CrewRow> rows = new ArrayList<>();
-    book.shifts().all().forEach(s -> rows.addAll(report.rows(s)));
+    book.shifts().all().forEach(s -> rows.addAll(rows(s)));
     return List.copyOf(rows);
   }
 

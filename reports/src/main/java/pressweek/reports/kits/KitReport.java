@@ -34,11 +34,14 @@ public final class KitReport {
 
   /** The kits; a run under way with nothing left to bring has none. */
   public static List<Kit> kits(PlanBook book) {
-    KitReport report = new KitReport(book);
+    return book.once(KitReport.class, () -> new KitReport(book).all());
+  }
+
+  private List<Kit> all() {
     List<String> presses = book.presses().stream().map(Press::id).toList();
     return book.plan().runs().stream()
-        .filter(run -> book.stay(run) != Stay.RUNNING || report.pulls.containsKey(run.id()))
-        .map(report::kit)
+        .filter(run -> book.stay(run) != Stay.RUNNING || pulls.containsKey(run.id()))
+        .map(this::kit)
         .sorted(
             Comparator.comparingInt(Kit::readyByMin)
                 .thenComparingInt(kit -> presses.indexOf(kit.run().press())))

@@ -1,7 +1,8 @@
 package pressweek.reports.labels;
 
 import com.google.zxing.common.BitMatrix;
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Optional;
 import pressweek.reports.markup.Element;
 
@@ -98,6 +99,12 @@ public final class BarPicture {
 
   /** With three decimals at most, and none for a whole number. */
   private static String number(double value) {
-    return String.format(Locale.ROOT, "%.3f", value).replaceAll("\\.?0+$", "");
+    long whole = (long) value;
+    return whole == value
+        ? Long.toString(whole)
+        : BigDecimal.valueOf(value)
+            .setScale(3, RoundingMode.HALF_UP)
+            .stripTrailingZeros()
+            .toPlainString();
   }
 }

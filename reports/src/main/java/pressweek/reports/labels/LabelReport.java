@@ -41,7 +41,7 @@ public final class LabelReport {
 
   private static List<KitLabel> of(PlanBook book, Run run, List<Pull> pulls) {
     int start = Math.min(run.startMin(), run.change().startMin());
-    int needBy = pulls.stream().mapToInt(Pull::needByMin).min().orElse(start);
+    int needBy = pulls.stream().mapToInt(book::bringBy).min().orElse(start);
     int count = Math.max(1, (pulls.size() + PULLS - 1) / PULLS);
     List<KitLabel> labels = new ArrayList<>();
     for (int i = 0; i < count; i++) {

@@ -1,5 +1,6 @@
 package pressweek.reports.markup;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
@@ -13,7 +14,11 @@ public final class Element {
 
   private final String name;
   private final StringBuilder attributes = new StringBuilder();
-  private final StringBuilder body = new StringBuilder();
+
+  /**
+   * Finished pieces of text; a child's are taken over as they are, so that none is copied twice.
+   */
+  private final List<String> body = new ArrayList<>();
 
   private Element(String name) {
     this.name = name;
@@ -36,7 +41,7 @@ public final class Element {
       throw new IllegalArgumentException("content would end the " + name + " element");
     }
     Element element = new Element(name);
-    element.body.append(content);
+    element.body.add(content);
     return element;
   }
 
@@ -53,7 +58,7 @@ public final class Element {
 
   /** Adds text. */
   public Element text(String text) {
-    body.append(Escape.text(text));
+    body.add(Escape.text(text));
     return this;
   }
 
@@ -74,20 +79,22 @@ public final class Element {
     return add(of(childName).text(text));
   }
 
-  private void render(StringBuilder out) {
-    out.append('<').append(name).append(attributes);
+  private void render(List<String> out) {
+    out.add("<" + name + attributes);
     if (VOID.contains(name)) {
-      out.append("/>");
+      out.add("/>");
     } else {
-      out.append('>').append(body).append("</").append(name).append('>');
+      out.add(">");
+      out.addAll(body);
+      out.add("</" + name + ">");
     }
   }
 
   /** The element as text. */
   @Override
   public String toString() {
-    StringBuilder out = new StringBuilder();
+    List<String> out = new ArrayList<>();
     render(out);
-    return out.toString();
+    return String.join("", out);
   }
 }

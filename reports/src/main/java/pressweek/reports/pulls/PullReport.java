@@ -61,17 +61,18 @@ public final class PullReport {
    * come first.
    */
   public static Map<Optional<ShiftSpan>, List<PullRow>> byShift(PlanBook book) {
-    return new PullReport(book).grouped();
+    return book.once(PullReport.class, () -> new PullReport(book).grouped());
   }
 
   private Map<Optional<ShiftSpan>, List<PullRow>> grouped() {
     Map<Optional<ShiftSpan>, List<Pull>> pulls = new LinkedHashMap<>();
     book.plan().pulls().stream()
-        .sorted(Comparator.comparingInt(this::needByMin))
+        .sorted(Comparator.comparingInt(book::bringBy))
         .forEach(
             p ->
                 pulls
-                    .computeIfAbsent(book.bringing(p.press(), needByMin(p)), s -> new ArrayList<>())
+                    .computeIfAbsent(
+                        book.bringing(p.press(), book.bringBy(p)), s -> new ArrayList<>())
                     .add(p));
     Map<Optional<ShiftSpan>, List<PullRow>> rows = new LinkedHashMap<>();
     pulls.keySet().stream()
@@ -92,7 +93,7 @@ public final class PullReport {
         .sorted(
             Comparator.comparingInt((Pull p) -> pressOrder.indexOf(p.press()))
                 .thenComparing(Pull::bin, WalkingOrder.OF_BINS)
-                .thenComparingInt(this::needByMin))
+                .thenComparingInt(book::bringBy))
         .map(p -> row(p, shift, together))
         .toList();
   }
@@ -116,7 +117,7 @@ public final class PullReport {
             .orElse(Component.INSERT);
     return new PullRow(
         pull,
-        needByMin(pull),
+        book.bringBy(pull),
         shift,
         book.run(pull.run()).map(book::job).map(Job::line),
         new PullRow.Named(
@@ -138,11 +139,5 @@ public final class PullReport {
         && book.run(pull.run())
             .filter(run -> Needs.of(book.job(run)).contains(Needs.ROHS))
             .isPresent();
-  }
-
-  /** Earlier than the planner counts them by the time of the change: setters start from the kit. */
-  private int needByMin(Pull pull) {
-    int changeMin = book.run(pull.run()).map(r -> r.startMin() - r.change().startMin()).orElse(0);
-    return Math.max(pull.receiptMin(), pull.needByMin() - Math.max(0, changeMin));
   }
 }

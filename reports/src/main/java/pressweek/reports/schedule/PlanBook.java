@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pressweek.data.plan.Plan;
+import pressweek.data.plan.Pull;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Colour;
 import pressweek.data.problem.Component;
@@ -38,6 +40,7 @@ public final class PlanBook {
   private final Map<String, Mold> molds;
   private final Span extent;
   private final ShiftBook shifts;
+  private final Worked worked = new Worked();
 
   private PlanBook(Plan plan) {
     this.plan = plan;
@@ -127,6 +130,25 @@ public final class PlanBook {
         .filter(s -> s.span().toMin() > start)
         .or(() -> shifts.before(needByMin).filter(s -> s.span().toMin() > start))
         .or(() -> shifts.after(Math.max(start, needByMin)));
+  }
+
+  /**
+   * When a pull must be at its press: earlier than the planner counts it by the time of the change,
+   * since setters start from the kit, but not before a receipt that it comes from.
+   */
+  public int bringBy(Pull pull) {
+    int changeMin = run(pull.run()).map(r -> r.startMin() - r.change().startMin()).orElse(0);
+    return Math.max(pull.receiptMin(), pull.needByMin() - Math.max(0, changeMin));
+  }
+
+  /**
+   * What a report works out from this book, once for all lists and pages that show it.
+   *
+   * @param report whose result it is; always with the same kind of result
+   * @param work works it out, without asking for itself
+   */
+  public <T> T once(Class<?> report, Supplier<T> work) {
+    return worked.once(report, work);
   }
 
   /** The runs of a press in their order. */

@@ -37,10 +37,11 @@ final class LabelSheet {
     if (labels.isEmpty()) {
       return List.of(Element.of("p").text("There is no run to label."));
     }
+    List<Element> boxes = labels.parallelStream().map(this::label).toList();
     List<Element> rows = new ArrayList<>();
-    for (int i = 0; i < labels.size(); i += 2) {
-      Element row = Element.of("div", "labelrow").add(label(labels.get(i)));
-      rows.add(i + 1 < labels.size() ? row.add(label(labels.get(i + 1))) : row);
+    for (int i = 0; i < boxes.size(); i += 2) {
+      rows.add(
+          Element.of("div", "labelrow").addAll(boxes.subList(i, Math.min(i + 2, boxes.size()))));
     }
     return rows;
   }

@@ -1,9 +1,11 @@
 package pressweek.reports.write;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import pressweek.reports.calendar.PlanCalendar;
 import pressweek.reports.listing.Listing;
 
@@ -18,19 +20,31 @@ public final class PlanFiles {
   public static Map<String, byte[]> of(Edition edition) {
     List<Listing> lists = PlanLists.of(edition);
     List<Part> parts = PlanParts.lists(edition, lists);
+    List<Draft> drafts = new ArrayList<>();
+    drafts.add(text("index.html", () -> PlanPage.html(edition, parts)));
+    lists.forEach(list -> drafts.add(text(list.name() + ".csv", () -> ListingCsv.csv(list))));
+    drafts.add(new Draft("plan.xlsx", () -> PlanWorkbook.bytes(edition, lists)));
+    drafts.add(text("calendar-presses.ics", () -> PlanCalendar.presses(edition.book())));
+    drafts.add(text("calendar-setters.ics", () -> PlanCalendar.setters(edition.book())));
+    parts.forEach(part -> drafts.add(paper(part.id(), edition, () -> part)));
+    drafts.add(paper("labels", edition, () -> LabelSheet.part(edition.book())));
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put("index.html", utf8(PlanPage.html(edition, parts)));
-    PlanCsv.files(lists).forEach((name, csv) -> files.put(name, utf8(csv)));
-    files.put("plan.xlsx", PlanWorkbook.bytes(edition, lists));
-    files.put("calendar-presses.ics", utf8(PlanCalendar.presses(edition.book())));
-    files.put("calendar-setters.ics", utf8(PlanCalendar.setters(edition.book())));
-    parts.forEach(p -> paper(files, edition, p));
-    paper(files, edition, LabelSheet.part(edition.book()));
+    List<byte[]> contents = drafts.parallelStream().map(draft -> draft.content().get()).toList();
+    for (int i = 0; i < drafts.size(); i++) {
+      files.put(drafts.get(i).path(), contents.get(i));
+    }
     return files;
   }
 
-  private static void paper(Map<String, byte[]> files, Edition edition, Part part) {
-    files.put("papers/" + part.id() + ".html", utf8(PaperPage.html(edition, part)));
+  /** A file that is yet to be written; files are made independently of each other. */
+  private record Draft(String path, Supplier<byte[]> content) {}
+
+  private static Draft text(String path, Supplier<String> text) {
+    return new Draft(path, () -> utf8(text.get()));
+  }
+
+  private static Draft paper(String id, Edition edition, Supplier<Part> part) {
+    return text("papers/" + id + ".html", () -> PaperPage.html(edition, part.get()));
   }
 
   private static byte[] utf8(String text) {

@@ -1,6 +1,8 @@
 package pressweek.reports.write;
 
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import pressweek.reports.changes.ChangeList;
 import pressweek.reports.crew.CrewList;
 import pressweek.reports.handover.HandoverList;
@@ -21,17 +23,20 @@ final class PlanLists {
 
   static List<Listing> of(Edition edition) {
     PlanBook book = edition.book();
-    return List.of(
-        ScheduleList.of(book),
-        PullList.of(book),
-        KitList.of(book),
-        ShortageList.of(book),
-        StagingList.of(book),
-        ChangeList.of(book),
-        CrewList.of(book),
-        UnplacedList.of(book),
-        ClearanceList.of(book),
-        TraceList.of(book),
-        HandoverList.of(edition.handover(), book.clock()));
+    return Stream.<Supplier<Listing>>of(
+            () -> ScheduleList.of(book),
+            () -> PullList.of(book),
+            () -> KitList.of(book),
+            () -> ShortageList.of(book),
+            () -> StagingList.of(book),
+            () -> ChangeList.of(book),
+            () -> CrewList.of(book),
+            () -> UnplacedList.of(book),
+            () -> ClearanceList.of(book),
+            () -> TraceList.of(book),
+            () -> HandoverList.of(edition.handover(), book.clock()))
+        .parallel()
+        .map(Supplier::get)
+        .toList();
   }
 }

@@ -33,7 +33,7 @@ final class PlanParts {
 
   /** The lists as parts. */
   static List<Part> lists(Edition edition, List<Listing> lists) {
-    return lists.stream()
+    return lists.parallelStream()
         .map(l -> new Part(l.name(), l.title(), l.paper().caution(), content(edition, l)))
         .toList();
   }
