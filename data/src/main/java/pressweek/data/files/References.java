@@ -222,6 +222,7 @@ final class References {
   /** Resins and masterbatches are weighed, all else is counted. */
   private void units() {
     Set<String> weighed = new HashSet<>(resins);
+    folder.materials().resins().forEach(r -> weighed.add(r.grade()));
     folder.demand().orders().forEach(r -> weighed.add(r.resin()));
     folder.materials().colours().forEach(r -> weighed.add(r.masterbatch()));
     Set<String> counted = new HashSet<>();
