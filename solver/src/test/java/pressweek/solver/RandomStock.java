@@ -56,7 +56,8 @@ final class RandomStock {
         new Materials(old.resins(), old.colours(), old.inserts(), stock),
         jobs,
         problem.unplaced(),
-        problem.notChecked());
+        problem.notChecked(),
+        problem.kitting());
   }
 
   private boolean maybe(int percent) {

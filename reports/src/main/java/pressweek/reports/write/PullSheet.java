@@ -2,11 +2,13 @@ package pressweek.reports.write;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import pressweek.data.problem.OrderLine;
 import pressweek.reports.hours.ShiftSpan;
 import pressweek.reports.markup.Element;
+import pressweek.reports.pulls.Draw;
 import pressweek.reports.pulls.PullReport;
 import pressweek.reports.pulls.PullRow;
 import pressweek.reports.schedule.PlanBook;
@@ -49,9 +51,9 @@ final class PullSheet {
         .text("need by", r -> book.clock().brief(r.needByMin()))
         .key("insert", r -> r.pull().insert())
         .cell("what it is", PullSheet::words)
-        .pair("bin", r -> r.pull().bin(), r -> r.draw().words())
+        .text("bin", r -> r.pull().bin())
         .text("lot", r -> r.pull().lot())
-        .figure("pieces", PullSheet::pieces)
+        .pair("pieces", PullSheet::pieces, PullSheet::ofBin)
         .text("for line", r -> r.line().map(OrderLine::id).orElse(""))
         .text("run", r -> r.pull().run())
         .lines("caution", PullRow::cautions);
@@ -59,6 +61,22 @@ final class PullSheet {
 
   private static String pieces(PullRow row) {
     return row.pull().pieces() + (row.named().component().weighed() ? " g" : "");
+  }
+
+  /** What is in the bin, and what is brought and comes back where that is more. */
+  private static String ofBin(PullRow row) {
+    Draw draw = row.draw();
+    int pieces = row.pull().pieces();
+    String of = draw.inBin().map(n -> n == pieces ? "all" : "of " + count(n)).orElse("");
+    String bring =
+        draw.back() == 0
+            ? ""
+            : "bring " + count(draw.bring()) + ", " + count(draw.back()) + " or more back";
+    return of.isEmpty() || bring.isEmpty() ? of + bring : of + "; " + bring;
+  }
+
+  private static String count(int pieces) {
+    return String.format(Locale.ROOT, "%,d", pieces);
   }
 
   /** The insert in words, its thread in bold. */
