@@ -1,7 +1,8 @@
 package pressweek.reports.schedule;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 
@@ -10,13 +11,14 @@ final class Worked {
   private final Map<Class<?>, Slot> slots = new ConcurrentHashMap<>();
 
   private static final class Slot {
-    private Optional<Object> result = Optional.empty();
+    /** The result, once there is one. */
+    private final List<Object> result = new ArrayList<>(1);
 
     synchronized Object get(Supplier<?> work) {
       if (result.isEmpty()) {
-        result = Optional.of(work.get());
+        result.add(work.get());
       }
-      return result.get();
+      return result.get(0);
     }
   }
 
