@@ -1,6 +1,5 @@
 package pressweek.reports.calendar;
 
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -50,20 +49,25 @@ final class CalendarText {
     }
   }
 
+  /** Octets of a character in UTF-8; half a surrogate pair is written as one question mark. */
+  private static int octets(int c) {
+    boolean half = c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE;
+    return c < 0x80 || half ? 1 : c < 0x800 ? 2 : c < 0x10000 ? 3 : 4;
+  }
+
   /** Folds between characters (section 3.1); a folded line begins with a space that counts. */
   private void fold(String line) {
     int octets = 0;
     for (int i = 0; i < line.length(); ) {
       int c = line.codePointAt(i);
-      String character = Character.toString(c);
-      int size = character.getBytes(StandardCharsets.UTF_8).length;
+      int size = octets(c);
       if (octets + size > OCTETS) {
         out.append("\r\n ");
         octets = 1;
       }
-      out.append(character);
+      out.appendCodePoint(c);
       octets += size;
-      i += character.length();
+      i += Character.charCount(c);
     }
     out.append("\r\n");
   }

@@ -82,6 +82,8 @@ public final class BarPicture {
    * and height.
    */
   private static void row(StringBuilder path, BitMatrix code, int y, int quiet, double[] place) {
+    String top = number(place[0]);
+    String high = number(place[1]);
     int from = 0;
     while (from < code.getWidth()) {
       int to = from;
@@ -89,8 +91,8 @@ public final class BarPicture {
         to++;
       }
       if (to > from) {
-        path.append('M').append(from + quiet).append(' ').append(number(place[0]));
-        path.append('h').append(to - from).append('v').append(number(place[1]));
+        path.append('M').append(from + quiet).append(' ').append(top);
+        path.append('h').append(to - from).append('v').append(high);
         path.append('h').append(from - to).append('z');
       }
       from = to + 1;

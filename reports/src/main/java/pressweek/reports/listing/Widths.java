@@ -44,6 +44,9 @@ public final class Widths {
   }
 
   private static int longestLine(String text) {
+    if (text.indexOf('\n') < 0 && text.indexOf('\r') < 0) {
+      return text.codePointCount(0, text.length());
+    }
     return text.lines().mapToInt(l -> l.codePointCount(0, l.length())).max().orElse(0);
   }
 

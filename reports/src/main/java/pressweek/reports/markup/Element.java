@@ -13,12 +13,13 @@ public final class Element {
   private static final Set<String> VOID = Set.of("br", "col", "hr", "meta");
 
   private final String name;
-  private final StringBuilder attributes = new StringBuilder();
+  private final StringBuilder attributes = new StringBuilder(0);
 
-  /**
-   * Finished pieces of text; a child's are taken over as they are, so that none is copied twice.
-   */
-  private final List<String> body = new ArrayList<>();
+  /** Finished text and children in their order; all is written once, with the outermost element. */
+  private final List<Object> body = new ArrayList<>(2);
+
+  /** True once it is a child: what is added later would be in some outputs and not in others. */
+  private boolean closed;
 
   private Element(String name) {
     this.name = name;
@@ -47,6 +48,7 @@ public final class Element {
 
   /** Sets an attribute. */
   public Element attr(String attribute, String value) {
+    open();
     attributes.append(' ').append(attribute).append("=\"").append(Escape.text(value)).append('"');
     return this;
   }
@@ -58,13 +60,16 @@ public final class Element {
 
   /** Adds text. */
   public Element text(String text) {
+    open();
     body.add(Escape.text(text));
     return this;
   }
 
   /** Adds a child. */
   public Element add(Element child) {
-    child.render(body);
+    open();
+    child.closed = true;
+    body.add(child);
     return this;
   }
 
@@ -79,22 +84,34 @@ public final class Element {
     return add(of(childName).text(text));
   }
 
-  private void render(List<String> out) {
-    out.add("<" + name + attributes);
-    if (VOID.contains(name)) {
-      out.add("/>");
-    } else {
-      out.add(">");
-      out.addAll(body);
-      out.add("</" + name + ">");
+  private void open() {
+    if (closed) {
+      throw new IllegalStateException("element " + name + " is in another one already");
     }
+  }
+
+  private void render(StringBuilder out) {
+    out.append('<').append(name).append(attributes);
+    if (VOID.contains(name)) {
+      out.append("/>");
+      return;
+    }
+    out.append('>');
+    for (Object part : body) {
+      if (part instanceof Element child) {
+        child.render(out);
+      } else {
+        out.append(part);
+      }
+    }
+    out.append("</").append(name).append('>');
   }
 
   /** The element as text. */
   @Override
   public String toString() {
-    List<String> out = new ArrayList<>();
+    StringBuilder out = new StringBuilder();
     render(out);
-    return String.join("", out);
+    return out.toString();
   }
 }

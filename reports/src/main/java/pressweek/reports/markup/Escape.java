@@ -7,9 +7,16 @@ final class Escape {
   private Escape() {}
 
   static String text(String text) {
+    if (text.chars().allMatch(Escape::plain)) {
+      return text;
+    }
     StringBuilder out = new StringBuilder(text.length() + 16);
     text.codePoints().forEach(c -> append(out, c));
     return out.toString();
+  }
+
+  private static boolean plain(int c) {
+    return c >= ' ' && c < 0x7F && c != '&' && c != '<' && c != '>' && c != '"' && c != '\'';
   }
 
   private static void append(StringBuilder out, int c) {

@@ -17,6 +17,9 @@ final class FormulaGuard {
 
   /** The text as a cell may hold it. */
   static String guarded(String text) {
+    if (text.isEmpty() || Character.isLetterOrDigit(text.charAt(0))) {
+      return text;
+    }
     boolean risky = FORMULA.matcher(text).matches() && !NUMBER.matcher(text).matches();
     return risky ? "'" + text : text;
   }
