@@ -83,6 +83,24 @@ class RunningTest {
   }
 
   @Test
+  void itIsLeftOutOnlyWhenItCanGoOnAtNoTime() {
+    Problem problem = Edited.set(problem(), "plant.crew.operatorsChecked", true);
+    problem = Edited.set(problem, "plant.hours.shifts[late].operatorThousandths", 0);
+    String told = "line B/1 is running on P2, the plan has no run of it there";
+    for (int there : new int[] {1000, 999}) {
+      Problem less = Edited.set(problem, "plant.hours.shifts[early].operatorThousandths", there);
+      Plan plan = plan(less, "Mon 08:00", "Mon 09:30");
+      List<Run> first = plan.runs().stream().filter(run -> run.job().equals("A/1")).toList();
+      List<String> messages = TinyWeek.messages(Edited.set(plan, "runs", first));
+      if (there == 1000) {
+        assertThat(messages).contains(told);
+      } else {
+        assertThat(messages).isNotEmpty().doesNotContain(told);
+      }
+    }
+  }
+
+  @Test
   void itWaitsForItsMold() {
     Downtime away =
         new Downtime(Downtime.Kind.MOLD, "M4", at("Mon 07:00"), at("Mon 08:00"), "polish");
