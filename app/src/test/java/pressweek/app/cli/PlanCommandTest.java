@@ -146,6 +146,9 @@ final class PlanCommandTest {
         .containsExactly(
             "calendar-presses.ics",
             "calendar-setters.ics",
+            "calendars/H1.ics",
+            "calendars/V1.ics",
+            "calendars/V2.ics",
             "changes.csv",
             "clearance.csv",
             "crew.csv",

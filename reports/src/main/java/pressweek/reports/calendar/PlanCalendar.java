@@ -9,6 +9,7 @@ import java.util.UUID;
 import pressweek.data.plan.Head;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Job;
+import pressweek.data.problem.Press;
 import pressweek.reports.changes.ChangeList;
 import pressweek.reports.changes.ChangeReport;
 import pressweek.reports.changes.ChangeRow;
@@ -32,7 +33,12 @@ public final class PlanCalendar {
 
   /** An entry a run. */
   public static String presses(PlanBook book) {
-    return new PlanCalendar(book).runs();
+    return new PlanCalendar(book).runs("Presses", book.plan().runs());
+  }
+
+  /** An entry a run of one press. */
+  public static String press(PlanBook book, Press press) {
+    return new PlanCalendar(book).runs(press.id(), book.runsOn(press));
   }
 
   /** An entry a change or dismount. */
@@ -40,8 +46,8 @@ public final class PlanCalendar {
     return new PlanCalendar(book).changes();
   }
 
-  private String runs() {
-    return calendar("Presses", book.plan().runs().stream().map(this::ofRun).toList());
+  private String runs(String name, List<Run> runs) {
+    return calendar(name, runs.stream().map(this::ofRun).toList());
   }
 
   private Appointment ofRun(Run run) {

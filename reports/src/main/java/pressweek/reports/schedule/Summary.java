@@ -1,8 +1,11 @@
 package pressweek.reports.schedule;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import pressweek.data.plan.Head;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Reference;
@@ -60,9 +63,23 @@ public final class Summary {
     }
     if (!files.isEmpty()) {
       out.heading("Written");
-      files.forEach(f -> out.line("  ", f));
+      folders(files).forEach(f -> out.line("  ", f));
     }
     return out.toString();
+  }
+
+  /** The files beside {@code index.html}, and how many are in each folder below it. */
+  private static List<String> folders(List<String> files) {
+    String top = files.stream().min(Comparator.comparingInt(String::length)).orElse("");
+    int root = Math.max(top.lastIndexOf('/'), top.lastIndexOf('\\')) + 1;
+    Map<String, Integer> lines = new LinkedHashMap<>();
+    for (String file : files) {
+      int end = Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1;
+      lines.merge(end > root ? file.substring(0, end) : file, 1, Integer::sum);
+    }
+    return lines.entrySet().stream()
+        .map(l -> l.getValue() == 1 ? l.getKey() : l.getKey() + " (" + l.getValue() + " files)")
+        .toList();
   }
 
   private void identity() {

@@ -4,10 +4,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
+import pressweek.data.problem.Press;
 import pressweek.reports.calendar.PlanCalendar;
 import pressweek.reports.listing.Listing;
+import pressweek.reports.schedule.PlanBook;
 
 /**
  * Everything that a plan is written as besides {@code plan.json}: the page, the lists, the
@@ -26,6 +29,7 @@ public final class PlanFiles {
     drafts.add(new Draft("plan.xlsx", () -> PlanWorkbook.bytes(edition, lists)));
     drafts.add(text("calendar-presses.ics", () -> PlanCalendar.presses(edition.book())));
     drafts.add(text("calendar-setters.ics", () -> PlanCalendar.setters(edition.book())));
+    calendars(edition.book()).forEach(drafts::add);
     parts.forEach(part -> drafts.add(paper(part.id(), edition, () -> part)));
     drafts.add(paper("labels", edition, () -> LabelSheet.part(edition.book())));
     Map<String, byte[]> files = new LinkedHashMap<>();
@@ -34,6 +38,22 @@ public final class PlanFiles {
       files.put(drafts.get(i).path(), contents.get(i));
     }
     return files;
+  }
+
+  /** A calendar a press, by a name that every file system takes; two presses never share one. */
+  private static List<Draft> calendars(PlanBook book) {
+    Map<String, Draft> drafts = new LinkedHashMap<>();
+    for (Press press : book.presses()) {
+      String plain = press.id().replaceAll("[^A-Za-z0-9_-]", "_");
+      String name = plain;
+      for (int i = 2; drafts.containsKey(name.toLowerCase(Locale.ROOT)); i++) {
+        name = plain + "-" + i;
+      }
+      drafts.put(
+          name.toLowerCase(Locale.ROOT),
+          text("calendars/" + name + ".ics", () -> PlanCalendar.press(book, press)));
+    }
+    return List.copyOf(drafts.values());
   }
 
   /** A file that is yet to be written; files are made independently of each other. */

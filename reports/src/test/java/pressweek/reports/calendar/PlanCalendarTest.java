@@ -17,6 +17,7 @@ import net.fortuna.ical4j.validate.ValidationResult;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.ChangeKind;
 import pressweek.data.plan.Dismount;
+import pressweek.data.problem.Press;
 import pressweek.data.problem.Setup;
 import pressweek.reports.sample.Hostile;
 import pressweek.reports.sample.SamplePlan;
@@ -73,6 +74,18 @@ class PlanCalendarTest {
     assertThat(value(event, "DESCRIPTION"))
         .startsWith("Run R1, line 4711/1\nMold M1, PP BLK\nDue Mon 30 Nov 10:00\n2 h late\n")
         .endsWith("\nPlan 2026-W49/3");
+  }
+
+  @Test
+  void eachPressHasACalendarOfItsOwn() throws Exception {
+    PlanBook week = PlanBook.of(SamplePlan.of(14, 150));
+    int entries = 0;
+    for (Press press : week.presses()) {
+      List<VEvent> events = read(PlanCalendar.press(week, press));
+      assertThat(events).allSatisfy(e -> assertThat(value(e, "LOCATION")).isEqualTo(press.id()));
+      entries += events.size();
+    }
+    assertThat(entries).isEqualTo(150);
   }
 
   @Test
