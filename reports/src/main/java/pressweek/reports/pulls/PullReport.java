@@ -2,6 +2,7 @@ package pressweek.reports.pulls;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import pressweek.data.problem.Press;
 import pressweek.reports.hours.ShiftSpan;
 import pressweek.reports.schedule.Cautions;
 import pressweek.reports.schedule.PlanBook;
+import pressweek.reports.staging.StagingReport;
 
 /**
  * What the material handlers bring: a row a pull, by shift, then by press in the plant's order,
@@ -37,6 +39,7 @@ public final class PullReport {
   private final LookAlikes lookAlikes;
   private final Draws draws;
   private final LotNotes lots;
+  private final Map<String, Integer> staged = new HashMap<>();
 
   private PullReport(PlanBook book) {
     this.book = book;
@@ -47,6 +50,16 @@ public final class PullReport {
             book.plan().problem().materials().inserts().stream().map(InsertLook::of).toList(),
             Set.copyOf(book.kitting().lookAlikes()));
     this.draws = Draws.of(book);
+    StagingReport.rows(book).forEach(row -> staged.put(row.run().id(), row.needByMin()));
+  }
+
+  /** Plastic is wanted when its drying begins, all else when its press wants it. */
+  private int needByMin(Pull pull) {
+    int atPress = book.bringBy(pull);
+    boolean weighed =
+        book.run(pull.run()).filter(r -> book.component(r, pull.insert()).weighed()).isPresent();
+    int atDryer = staged.getOrDefault(pull.run(), atPress);
+    return weighed ? Math.max(pull.receiptMin(), Math.min(atPress, atDryer)) : atPress;
   }
 
   /** The rows of the pull list. */
@@ -67,12 +80,11 @@ public final class PullReport {
   private Map<Optional<ShiftSpan>, List<PullRow>> grouped() {
     Map<Optional<ShiftSpan>, List<Pull>> pulls = new LinkedHashMap<>();
     book.plan().pulls().stream()
-        .sorted(Comparator.comparingInt(book::bringBy))
+        .sorted(Comparator.comparingInt(this::needByMin))
         .forEach(
             p ->
                 pulls
-                    .computeIfAbsent(
-                        book.bringing(p.press(), book.bringBy(p)), s -> new ArrayList<>())
+                    .computeIfAbsent(book.bringing(p.press(), needByMin(p)), s -> new ArrayList<>())
                     .add(p));
     Map<Optional<ShiftSpan>, List<PullRow>> rows = new LinkedHashMap<>();
     pulls.keySet().stream()
@@ -93,7 +105,7 @@ public final class PullReport {
         .sorted(
             Comparator.comparingInt((Pull p) -> pressOrder.indexOf(p.press()))
                 .thenComparing(Pull::bin, WalkingOrder.OF_BINS)
-                .thenComparingInt(book::bringBy))
+                .thenComparingInt(this::needByMin))
         .map(p -> row(p, shift, together))
         .toList();
   }
@@ -117,7 +129,7 @@ public final class PullReport {
             .orElse(Component.INSERT);
     return new PullRow(
         pull,
-        book.bringBy(pull),
+        needByMin(pull),
         shift,
         book.run(pull.run()).map(book::job).map(Job::line),
         new PullRow.Named(

@@ -107,6 +107,28 @@ final class DryerBook {
     return Optional.ofNullable(uses.get(run.id()));
   }
 
+  /** Food-grade runs that draw undried resin beside a dryer while a use holds it. */
+  List<Run> foodBeside(DryerUse use) {
+    return book.plan().runs().stream().filter(run -> beside(run, use)).toList();
+  }
+
+  /** Uses that hold the dryer of the press of a food-grade run whose own resin is not dried. */
+  List<DryerUse> besideFood(Run run) {
+    return uses.values().stream()
+        .filter(use -> beside(run, use))
+        .sorted(Comparator.comparingInt(u -> u.held().fromMin()))
+        .toList();
+  }
+
+  private boolean beside(Run run, DryerUse use) {
+    int from = Math.min(run.change().startMin(), run.startMin());
+    return book.job(run).foodGrade()
+        && !uses.containsKey(run.id())
+        && !use.dryer().isEmpty()
+        && dryer(run).filter(use.dryer()::equals).isPresent()
+        && new Span(from, run.endMin()).within(use.held()).minutes() > 0;
+  }
+
   /** Uses of another resin that want the same dryer at the same time, in order of time. */
   List<DryerUse> clashes(DryerUse use) {
     return uses.values().stream()

@@ -2,8 +2,12 @@ package pressweek.reports.staging;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import pressweek.data.plan.Pull;
+import pressweek.data.plan.Run;
+import pressweek.data.problem.Component;
 import pressweek.data.problem.Dryer;
 import pressweek.data.problem.Granules;
 import pressweek.data.problem.Preparation;
@@ -34,6 +38,7 @@ final class DryerCautions {
   List<String> of(DryerUse use) {
     List<String> lines = new ArrayList<>();
     dryers.clashes(use).forEach(other -> lines.add(clash(use, other)));
+    dryers.foodBeside(use).forEach(run -> lines.add(beside(use, run)));
     if (book.stay(use.run()) == Stay.RUNNING) {
       lines.add("running already: its resin is in the dryer, the amount is what it still takes");
     } else {
@@ -43,6 +48,54 @@ final class DryerCautions {
     longest(use, lines);
     cleaning(use, lines);
     return lines;
+  }
+
+  /** For a food-grade run whose resin is not dried: what else is in the dryer of its press. */
+  List<String> ofFood(Run run) {
+    return dryers.besideFood(run).stream()
+        .map(
+            use ->
+                "dryer %s must be empty and clean for it, but holds %s from %s to %s (%s on %s)"
+                    .formatted(
+                        use.dryer(),
+                        use.resin(),
+                        clock.brief(use.held().fromMin()),
+                        clock.brief(use.held().toMin()),
+                        use.run().id(),
+                        use.run().press()))
+        .toList();
+  }
+
+  private String beside(DryerUse use, Run food) {
+    int from = Math.min(food.change().startMin(), food.startMin());
+    return "food-grade run %s on %s wants dryer %s empty and clean from %s to %s"
+        .formatted(
+            food.id(), food.press(), use.dryer(), clock.brief(from), clock.brief(food.endMin()));
+  }
+
+  /**
+   * Plastic that is not in the house when it is wanted.
+   *
+   * @param needByMin when it is wanted
+   */
+  List<String> late(Run run, Optional<DryerUse> use, int needByMin) {
+    return book.plan().pulls().stream()
+        .filter(p -> p.run().equals(run.id()) && p.receiptMin() > needByMin)
+        .filter(p -> book.component(run, p.insert()).weighed())
+        .map(p -> late(run, use, p))
+        .toList();
+  }
+
+  private String late(Run run, Optional<DryerUse> use, Pull pull) {
+    String comes =
+        "%s comes with the receipt of %s".formatted(pull.insert(), clock.brief(pull.receiptMin()));
+    boolean dries = book.component(run, pull.insert()) == Component.RESIN;
+    if (use.isEmpty() || !dries) {
+      return comes;
+    }
+    int dried = pull.receiptMin() + run.startMin() - use.get().held().fromMin();
+    return "%s: dried no earlier than %s, %s after the first shot"
+        .formatted(comes, clock.brief(dried), Minutes.hours(dried - run.startMin()));
   }
 
   private String clash(DryerUse use, DryerUse other) {

@@ -40,10 +40,13 @@ public final class StagingReport {
 
   /** The rows of the staging list. */
   public static List<StagingRow> rows(PlanBook book) {
-    StagingReport report = new StagingReport(book);
+    return book.once(StagingReport.class, () -> new StagingReport(book).all());
+  }
+
+  private List<StagingRow> all() {
     List<String> presses = book.presses().stream().map(Press::id).toList();
     return book.plan().runs().stream()
-        .map(report::row)
+        .map(this::row)
         .sorted(
             Comparator.comparingInt(StagingReport::shiftStart)
                 .thenComparingInt(r -> presses.indexOf(r.run().press()))
@@ -60,7 +63,8 @@ public final class StagingReport {
     Batch batch = Batch.of(book, preparation, run);
     Optional<DryerUse> use = dryers.of(run);
     int needBy = needBy(run, use);
-    List<String> mind = new ArrayList<>(use.map(cautions::of).orElse(List.of()));
+    List<String> mind = new ArrayList<>(cautions.late(run, use, needBy));
+    mind.addAll(use.map(cautions::of).orElseGet(() -> cautions.ofFood(run)));
     if (use.isEmpty() && book.stay(run) == Stay.RUNNING) {
       mind.add("running already: the amount is what it still takes");
     }

@@ -72,7 +72,9 @@ final class FreeStock {
     long lots =
         stock.lots().stream()
             .filter(lot -> lot.what().equals(what) && free(lot))
-            .mapToLong(lot -> lot.expiresMin().orElse(endMin) > minute ? lot.onHand() : used(lot))
+            .mapToLong(
+                lot ->
+                    lot.expiresMin().orElse(Integer.MAX_VALUE) > minute ? lot.onHand() : used(lot))
             .sum();
     long received =
         receipts(what).stream()

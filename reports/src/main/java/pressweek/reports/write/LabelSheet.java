@@ -65,12 +65,18 @@ final class LabelSheet {
         .add(Element.of("div", "labelfoot").add(bars(label)).add(foot(label)));
   }
 
-  private static Element pull(Pull pull) {
-    String bin = pull.bin().isBlank() ? "" : ", bin " + pull.bin();
-    String lot = pull.lot().isBlank() ? "" : ", lot " + pull.lot();
-    return Element.of("div", "pull")
-        .add("b", pull.insert())
-        .text(" " + pull.pieces() + " pieces" + bin + lot);
+  private Element pull(Pull pull) {
+    Element line = Element.of("div", "pull").add("b", pull.insert());
+    line.text(" " + pull.pieces() + " pieces");
+    if (!pull.bin().isBlank()) {
+      line.text(", ").add(Element.of("span", "whole").text("bin " + pull.bin()));
+    }
+    if (!pull.lot().isBlank()) {
+      line.text(", ").add(Element.of("span", "whole").text("lot " + pull.lot()));
+    }
+    return pull.receiptMin() == 0
+        ? line
+        : line.text(", from receipt " + book.clock().brief(pull.receiptMin()));
   }
 
   /** The whole label in a square code; when that is too much, what finds the run again. */

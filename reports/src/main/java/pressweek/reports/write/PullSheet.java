@@ -60,23 +60,30 @@ final class PullSheet {
   }
 
   private static String pieces(PullRow row) {
-    return row.pull().pieces() + (row.named().component().weighed() ? " g" : "");
+    return amount(row, row.pull().pieces());
   }
 
   /** What is in the bin, and what is brought and comes back where that is more. */
   private static String ofBin(PullRow row) {
     Draw draw = row.draw();
     int pieces = row.pull().pieces();
-    String of = draw.inBin().map(n -> n == pieces ? "all" : "of " + count(n)).orElse("");
+    String of = draw.inBin().map(n -> n == pieces ? "all" : "of " + amount(row, n)).orElse("");
     String bring =
         draw.back() == 0
             ? ""
-            : "bring " + count(draw.bring()) + ", " + count(draw.back()) + " or more back";
+            : "bring "
+                + amount(row, draw.bring())
+                + ", "
+                + amount(row, draw.back())
+                + " or more back";
     return of.isEmpty() || bring.isEmpty() ? of + bring : of + "; " + bring;
   }
 
-  private static String count(int pieces) {
-    return String.format(Locale.ROOT, "%,d", pieces);
+  /** Pieces, or kilograms of what is weighed. */
+  private static String amount(PullRow row, int amount) {
+    return row.named().component().weighed()
+        ? String.format(Locale.ROOT, "%,.3f kg", amount / 1000.0)
+        : String.format(Locale.ROOT, "%,d", amount);
   }
 
   /** The insert in words, its thread in bold. */

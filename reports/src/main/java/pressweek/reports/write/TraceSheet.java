@@ -81,7 +81,7 @@ final class TraceSheet {
 
   private String expires(Declaration declaration) {
     return declaration.expiresMin().isPresent()
-        ? clock.day(declaration.expiresMin().getAsInt())
+        ? clock.iso(declaration.expiresMin().getAsInt()).substring(0, "2026-11-30".length())
         : "no end";
   }
 }

@@ -105,7 +105,8 @@ class PlanFilesTest {
     assertThat(text(PlanFiles.of(edition(plan("V1"), Handover.none())), "papers/labels.html"))
         .contains("<b>V1</b><span>R1</span><span>need by Mon 07:30</span>")
         .contains("<div>LV90/S0825/PP-BLK</div><div>line 4711/1, mold M1</div>")
-        .contains("<b>S0825</b> 540 pieces, bin C1-2, lot L1")
+        .contains(
+            "<b>S0825</b> 540 pieces, <span class=\"whole\">bin C1-2</span>, <span class=\"whole\">lot L1</span>")
         .contains("<div>plan 2026-W49/3 R1</div>")
         .containsPattern("(?s)<svg class=\"bars\".*<svg class=\"bars\"");
   }

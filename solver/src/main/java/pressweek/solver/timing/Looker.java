@@ -1,6 +1,7 @@
 package pressweek.solver.timing;
 
 import java.util.List;
+import java.util.StringJoiner;
 import pressweek.data.plan.Cause;
 import pressweek.solver.rules.ChangeRules;
 
@@ -312,24 +313,30 @@ final class Looker {
 
   private void pushComponents(int option, int job, int from, int until) {
     if (recorder.on()) {
-      StringBuilder names = new StringBuilder();
-      for (int t = jobs.firstTake[option]; t < jobs.firstTake[option + 1]; t++) {
-        if (isMissing(t, job)) {
-          names.append(names.isEmpty() ? "" : "|");
-          names.append(week.stock.name(jobs.takeComponent[t]));
-        }
-      }
-      push(Cause.INSERTS, names.toString(), from, until);
+      String never = until < Spans.FAR ? "" : names(option, job, Spans.FAR - 1);
+      String names = never.isEmpty() ? names(option, job, look.runStart) : never;
+      push(Cause.INSERTS, names, from, until);
     }
   }
 
-  private boolean isMissing(int take, int job) {
+  /** Components that are there for no start up to a time. */
+  private String names(int option, int job, int start) {
+    StringJoiner names = new StringJoiner("|");
+    for (int t = jobs.firstTake[option]; t < jobs.firstTake[option + 1]; t++) {
+      if (isMissing(t, job, start)) {
+        names.add(week.stock.name(jobs.takeComponent[t]));
+      }
+    }
+    return names.toString();
+  }
+
+  private boolean isMissing(int take, int job, int start) {
     int component = jobs.takeComponent[take];
     int pieces = pieces(take, look.exchanged);
     if (week.stock.expires(component)) {
-      return stock.start(component, pieces, job, look.runStart) > look.runStart;
+      return stock.start(component, pieces, job, look.runStart) > start;
     }
     int at = stock.ready(component, pieces);
-    return at > 0 && at + week.insertLead > look.runStart;
+    return at > 0 && (at >= Spans.FAR ? at : at + week.insertLead) > start;
   }
 }
