@@ -73,14 +73,6 @@ class PeopleBuilderTest {
   }
 
   @Test
-  void headingsOfTheFileAreProposed() {
-    plant.file("people.csv", "Mitarbeiter,Funktion,Schicht,Qualifikation", "Ada,operator,late,P1");
-    assertThat(plant.read().errors())
-        .extracting(Object::toString)
-        .anyMatch(f -> f.startsWith("people.csv") && f.contains("Mitarbeiter"));
-  }
-
-  @Test
   void theNameOfAPressAndOfACellOfOthersIsAskedBack() {
     cells("A", "P1", "P3");
     plant.file("people.csv", "person,may_run", "Ada,P3", "Ben,P1");

@@ -32,7 +32,9 @@ public final class CrewReport {
     this.setters = new Setters(book);
     this.operatorsThere = Operators.there(book);
     this.operators = Operators.of(book, book.presses());
-    this.skills = crew.people().map(Skills::new);
+    this.skills = 
+        crew.people()
+            .map(people -> new Skills(people, book.presses().stream().map(Press::id).toList()));
   }
 
   /** The rows of the crew list, in order of time. */

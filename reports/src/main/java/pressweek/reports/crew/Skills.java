@@ -3,7 +3,9 @@ package pressweek.reports.crew;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import pressweek.data.problem.Person;
 import pressweek.data.problem.Person.Role;
 import pressweek.reports.hours.ShiftSpan;
@@ -14,6 +16,7 @@ import pressweek.reports.hours.ShiftSpan;
  */
 final class Skills {
   private final List<Person> people;
+  private final List<String> order;
 
   /**
    * What is asked of people.
@@ -34,8 +37,15 @@ final class Skills {
     }
   }
 
-  Skills(List<Person> people) {
+  /**
+   * What people may do.
+   *
+   * @param people people in the order of the plant's list
+   * @param order presses in the plant's order
+   */
+  Skills(List<Person> people, List<String> order) {
     this.people = people;
+    this.order = order;
   }
 
   /** Who may run what, in the order of the plant's list. */
@@ -76,19 +86,12 @@ final class Skills {
     Load load = new Load(asked.runs());
     List<Claim> peak = load.peak(asked.shift().span()).map(load::at).orElse(List.of());
     int needed = Load.people(Load.sum(peak));
-    List<String> presses = presses(peak);
-    List<String> there = who(Role.OPERATOR, asked, presses);
-    if (there.size() >= needed) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        "operators who may run %s: %d needed, %s"
-            .formatted(
-                String.join(", ", presses),
-                needed,
-                there.isEmpty()
-                    ? "none there"
-                    : there.size() + " there: " + String.join(", ", there)));
+    int there = who(Role.OPERATOR, asked, presses(peak)).size();
+    return there >= needed
+        ? Optional.empty()
+        : Optional.of(
+            "operators who may run the presses: %d needed at once, %s there"
+                .formatted(needed, there == 0 ? "none" : there));
   }
 
   /** Those of a role who may serve one of these presses at least. */
@@ -104,7 +107,9 @@ final class Skills {
     return asked.shift().shift();
   }
 
-  private static List<String> presses(List<Claim> claims) {
-    return claims.stream().map(Claim::press).distinct().toList();
+  /** Their presses in the plant's order, each once. */
+  private List<String> presses(List<Claim> claims) {
+    Set<String> needed = claims.stream().map(Claim::press).collect(Collectors.toSet());
+    return order.stream().filter(needed::contains).toList();
   }
 }
