@@ -16,8 +16,8 @@ import java.util.TreeMap;
  * @param demand what was ordered
  * @param floor presses and molds
  * @param materials what goes into them
- * @param findings every error and warning, in the order of the files and lines
- * @param inputs SHA-256 of every input file, hexadecimal, by its real name
+ * @param people who may run them
+ * @param reading what reading the files brought beside their rows
  */
 public record Folder(
     Path path,
@@ -26,11 +26,23 @@ public record Folder(
     Demand demand,
     FloorRows floor,
     MaterialRows materials,
-    List<InputError> findings,
-    SortedMap<String, String> inputs) {
+    List<PersonRow> people,
+    Reading reading) {
   public Folder {
-    findings = List.copyOf(findings);
-    inputs = Collections.unmodifiableSortedMap(new TreeMap<>(inputs));
+    people = List.copyOf(people);
+  }
+
+  /**
+   * What reading the files brought beside their rows.
+   *
+   * @param findings every error and warning, in the order of the files and lines
+   * @param inputs SHA-256 of every input file, hexadecimal, by its real name
+   */
+  public record Reading(List<InputError> findings, SortedMap<String, String> inputs) {
+    public Reading {
+      findings = List.copyOf(findings);
+      inputs = Collections.unmodifiableSortedMap(new TreeMap<>(inputs));
+    }
   }
 
   /**
@@ -120,9 +132,25 @@ public record Folder(
     }
   }
 
+  /** Every error and warning, in the order of the files and lines. */
+  public List<InputError> findings() {
+    return reading.findings();
+  }
+
+  /** SHA-256 of every input file, hexadecimal, by its real name. */
+  public SortedMap<String, String> inputs() {
+    return reading.inputs();
+  }
+
+  /** The folder with other findings. */
+  Folder with(List<InputError> findings) {
+    return new Folder(
+        path, plant, guide, demand, floor, materials, people, new Reading(findings, inputs()));
+  }
+
   /** True when the file, or an XLSX in its place, was there. */
   public boolean has(InputFile file) {
-    return inputs.containsKey(file.fileName()) || inputs.containsKey(file.workbookName());
+    return inputs().containsKey(file.fileName()) || inputs().containsKey(file.workbookName());
   }
 
   /** The faults in the plant's own files; when there is one, there is no plan. */
@@ -136,6 +164,6 @@ public record Folder(
   }
 
   private List<InputError> of(InputError.Severity severity) {
-    return findings.stream().filter(f -> f.severity() == severity).toList();
+    return findings().stream().filter(f -> f.severity() == severity).toList();
   }
 }

@@ -11,6 +11,7 @@ import pressweek.data.files.Fields.Fault;
 import pressweek.data.files.Folder.Demand;
 import pressweek.data.files.Folder.FloorRows;
 import pressweek.data.files.Folder.MaterialRows;
+import pressweek.data.files.Folder.Reading;
 import pressweek.data.files.InputError.Severity;
 
 /** Reads a plant's folder: all rows that can be read, and all findings in one go. */
@@ -43,13 +44,22 @@ public final class FolderReader {
     Demand demand = demand(tables);
     FloorRows floor = floor(tables);
     MaterialRows materials = materials(tables);
+    List<PersonRow> people = tables.read(PressTables.PEOPLE);
     files.warnOfOthers(findings);
     Folder read =
-        new Folder(path, plant, guide, demand, floor, materials, List.of(), files.hashes());
+        new Folder(
+            path,
+            plant,
+            guide,
+            demand,
+            floor,
+            materials,
+            people,
+            new Reading(List.of(), files.hashes()));
     new References(read, findings).check();
     new DryerCheck(read, findings).check();
-    return new Folder(
-        path, plant, guide, demand, floor, materials, findings.list(), files.hashes());
+    new PeopleCheck(read, findings).check();
+    return read.with(findings.list());
   }
 
   private Optional<JsonTree.Obj> json(InputFile file) throws IOException {

@@ -10,6 +10,7 @@ public enum InputFile {
   STOCK("stock.csv"),
   PRESSES("presses.csv"),
   DRYERS("dryers.csv"),
+  PEOPLE("people.csv"),
   RUNNING("running.csv"),
   MOLDS("molds.csv"),
   STANDARDS("standards.csv"),

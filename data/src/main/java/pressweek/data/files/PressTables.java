@@ -5,11 +5,12 @@ import java.util.OptionalDouble;
 import pressweek.data.problem.Barrel;
 import pressweek.data.problem.FoodUse;
 import pressweek.data.problem.Orientation;
+import pressweek.data.problem.Person;
 import pressweek.data.problem.Press;
 import pressweek.data.problem.Setup;
 import pressweek.data.problem.Table;
 
-/** Presses, how they stand, what is away, and recorded changes. */
+/** Presses, who may run them, how they stand, what is away, and recorded changes. */
 final class PressTables {
   static final TableSpec<PressRow> PRESSES =
       new TableSpec<>(
@@ -46,6 +47,22 @@ final class PressTables {
                   f.required("hopper_l").isEmpty() ? 0 : f.size("hopper_l").orElse(0),
                   f.list("feeds")),
           r -> "dryer \"" + r.dryer() + "\"");
+
+  static final TableSpec<PersonRow> PEOPLE =
+      new TableSpec<>(
+          Columns.of(InputFile.PEOPLE)
+              .text("!person")
+              .choice("role", Columns.words(Person.Role.values()))
+              .text("shifts", "may_run")
+              .build(),
+          f ->
+              new PersonRow(
+                  f.at(),
+                  f.id("person"),
+                  f.choice("role", Person.Role.class).orElse(Person.Role.OPERATOR),
+                  f.list("shifts"),
+                  f.list("may_run")),
+          r -> "person \"" + r.person() + "\"");
 
   static final TableSpec<RunningRow> RUNNING =
       new TableSpec<>(

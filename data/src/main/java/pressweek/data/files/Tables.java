@@ -12,6 +12,7 @@ final class Tables {
           OrderTables.PROMISED,
           PressTables.PRESSES,
           PressTables.DRYERS,
+          PressTables.PEOPLE,
           PressTables.RUNNING,
           PressTables.DOWNTIME,
           PressTables.RECORDED_CHANGES,

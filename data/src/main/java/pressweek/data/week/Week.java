@@ -206,7 +206,7 @@ public final class Week {
     return new Plant(
         plant.name(),
         hours,
-        plant.crew(),
+        plant.crew().with(PeopleBuilder.build(folder)),
         plant.shipping(),
         plant.rates(),
         plant.changes(),

@@ -119,6 +119,13 @@ class BadInputTest {
           dryers.csv @ dryer,hopper_l/D1,0 @ dryers.csv:2: hopper_l "0" is out of range; expected 0.0001 to 1,000,000
           dryers.csv @ dryer,hopper_l,feeds/D1,60,P9 @ dryers.csv:2: feeds "P9" is not in presses.csv; did you mean "P1"?
           dryers.csv @ dryer,hopper_l,feeds/D1,60,P1/D2,60,P1 @ dryers.csv:3: press "P1" is fed by dryer "D1", too; expected one dryer
+          people.csv @ person,role/Ada,boss @ people.csv:2: role "boss" is not known; expected operator, setter
+          people.csv @ person,may_run/,P1 @ people.csv:2: person is empty; expected a value
+          people.csv @ role,may_run/setter,P1 @ people.csv: column "person" missing; found role, may_run
+          people.csv @ person/Ada/Ben/Ada @ people.csv:4: person "Ada" is also in line 2; expected it once
+          people.csv @ person,shifts/Ada,erly @ people.csv:2: shift "erly" is not in plant.json; did you mean "early"?
+          people.csv @ person,may_run/Ada,P1|P9 @ people.csv:2: may_run "P9" is neither a press nor a cell of presses.csv; did you mean "P1"?
+          people.csv @ person,may_run/Ada,front row @ people.csv:2: may_run "front row" is neither a press nor a cell of presses.csv; expected one that is
           inserts.csv @ insert,kind/B1,bolt @ inserts.csv:2: kind "bolt" is not known; expected stud, through, blind, lock, tall, bushing, shaft, arm
           lots.csv @ what,lot,on_hand/B1,L1,-1 @ lots.csv:2: on_hand "-1" is out of range; expected a whole number from 0 to 10,000,000
           lots.csv @ what,lot,on_hand,weight_kg/B1,L1,, @ lots.csv:2: on_hand is empty; expected pieces, or weight_kg of a resin or masterbatch

@@ -76,6 +76,9 @@ class HeadingsTest {
     "presses.csv, Clamp force (US tons), clamp_ton_us, true",
     "presses.csv, Shot weight PS (g), shot_ps_g, true",
     "resins.csv, Melt temp (°F), melt_f, true",
+    "people.csv, Badge No., person, true",
+    "people.csv, Qualifikation, may_run, true",
+    "people.csv, Schichten, shifts, true",
     "orders.csv, Favourite song, '', false"
   })
   void oneHeadingIsUnderstood(String file, String heading, String column, boolean sure)

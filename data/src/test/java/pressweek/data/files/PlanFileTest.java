@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
@@ -90,9 +92,10 @@ class PlanFileTest {
   void aPlanOfBeforePreparationWasKeptIsRead() throws IOException {
     Path file = folder.resolve("plan.json");
     PlanFile.write(smallPlan(), file);
-    assertThat(file).content().doesNotContain("\"preparation\"", "\"inspectors\"");
+    assertThat(file).content().doesNotContain("\"preparation\"", "\"inspectors\"", "\"people\"");
     Plan plan = PlanFile.read(file).plan().orElseThrow();
     assertThat(plan.problem().materials().preparation()).isEmpty();
+    assertThat(plan.problem().plant().crew().people()).isEmpty();
     assertThat(plan.problem().plant().hours().shifts())
         .allSatisfy(s -> assertThat(s.inspectors()).isEmpty());
   }
@@ -220,20 +223,22 @@ class PlanFileTest {
             "upMin");
   }
 
-  private static void minutes(Class<?> type, Set<String> lengths, Set<Class<?>> seen) {
-    if (!type.isRecord() || !seen.add(type)) {
+  private static void minutes(Type type, Set<String> lengths, Set<Class<?>> seen) {
+    if (type instanceof ParameterizedType generic) {
+      for (Type argument : generic.getActualTypeArguments()) {
+        minutes(argument, lengths, seen);
+      }
       return;
     }
-    for (RecordComponent component : type.getRecordComponents()) {
+    Class<?> plain = (Class<?>) type;
+    if (!plain.isRecord() || !seen.add(plain)) {
+      return;
+    }
+    for (RecordComponent component : plain.getRecordComponents()) {
       if (component.getName().endsWith("Min") && !PlanNames.time(component)) {
         lengths.add(component.getName());
       }
-      minutes(component.getType(), lengths, seen);
-      if (component.getGenericType() instanceof java.lang.reflect.ParameterizedType generic) {
-        for (java.lang.reflect.Type argument : generic.getActualTypeArguments()) {
-          minutes((Class<?>) argument, lengths, seen);
-        }
-      }
+      minutes(component.getGenericType(), lengths, seen);
     }
   }
 }

@@ -1,5 +1,7 @@
 package pressweek.reports.crew;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import pressweek.reports.hours.Span;
 
 /**
@@ -10,4 +12,13 @@ import pressweek.reports.hours.Span;
  * @param press press that needs it; empty for what is there
  * @param what run or change that needs it; empty likewise
  */
-record Claim(Span span, int thousandths, String press, String what) {}
+record Claim(Span span, int thousandths, String press, String what) {
+  /** What needs somebody, each once, with its press. */
+  static String what(List<Claim> claims) {
+    return claims.stream()
+        .filter(c -> c.thousandths() > 0)
+        .map(c -> c.what() + " on " + c.press())
+        .distinct()
+        .collect(Collectors.joining(", "));
+  }
+}

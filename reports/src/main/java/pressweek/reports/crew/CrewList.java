@@ -9,11 +9,17 @@ import pressweek.reports.schedule.PlanBook;
 /** The crew list as a list. */
 public final class CrewList {
   /** What whoever fills the shifts should mind. */
-  public static final String CAUTION =
-      "Who may run what is not recorded: training, permits, breaks and rest are for the site"
-          + " procedure, local codes and licensed people; the figures are estimates.";
+  private static final String CAUTION =
+      "training, permits, breaks and rest are for the site procedure, local codes and licensed"
+          + " people; the figures are estimates.";
 
   private CrewList() {}
+
+  private static String caution(PlanBook book) {
+    return book.plan().problem().plant().crew().people().isPresent()
+        ? "Who may run what is as people.csv says; " + CAUTION
+        : "Who may run what is not recorded: " + CAUTION;
+  }
 
   /** By shift: a row for the whole plant, then a row a cell. */
   public static Listing of(PlanBook book) {
@@ -47,10 +53,14 @@ public final class CrewList {
         .headed("setters there")
         .list("too_few", CrewRow::shortages)
         .list("not_computed", CrewRow::notComputed)
+        .list("may_run", r -> r.qualified().mayRun())
+        .headed("may run")
+        .list("nobody_for", r -> r.qualified().nobodyFor())
+        .headed("nobody may run")
         .listing(
             "crew",
             "Crew",
-            new Paper(CAUTION, "shift", false, "Nobody is needed."),
+            new Paper(caution(book), "shift", false, "Nobody is needed."),
             CrewReport.rows(book));
   }
 }

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import pressweek.data.problem.Crew;
 import pressweek.data.problem.Press;
 import pressweek.reports.crew.CrewRow.OperatorNeed;
@@ -25,6 +24,7 @@ public final class CrewReport {
   private final Setters setters;
   private final List<Claim> operatorsThere;
   private final List<Claim> operators;
+  private final Optional<Skills> skills;
 
   private CrewReport(PlanBook book) {
     this.book = book;
@@ -32,6 +32,9 @@ public final class CrewReport {
     this.setters = new Setters(book);
     this.operatorsThere = Operators.there(book);
     this.operators = Operators.of(book, book.presses());
+    this.skills = 
+        crew.people()
+            .map(people -> new Skills(people, book.presses().stream().map(Press::id).toList()));
   }
 
   /** The rows of the crew list, in order of time. */
@@ -65,17 +68,15 @@ public final class CrewReport {
   private Optional<CrewRow> cell(ShiftSpan shift, String cell, List<Press> presses) {
     List<String> ids = presses.stream().map(Press::id).toList();
     OperatorNeed need = operators(shift, ids, Optional.empty());
-    int minutes = minutes(setters.in(shift, ids));
-    return need.atMin().isEmpty() && minutes == 0
-        ? Optional.empty()
-        : Optional.of(
-            new CrewRow(
-                shift,
-                cell,
-                need,
-                new SetterNeed(minutes, Optional.empty(), Optional.empty()),
-                List.of(),
-                List.of()));
+    List<Claim> changes = setters.in(shift, ids);
+    if (need.atMin().isEmpty() && changes.isEmpty()) {
+      return Optional.empty();
+    }
+    SetterNeed changing = new SetterNeed(minutes(changes), Optional.empty(), Optional.empty());
+    Skills.Asked asked = asked(shift, ids, changes);
+    return Optional.of(
+        new CrewRow(
+            shift, cell, need, changing, qualified(asked), unqualified(asked), List.of()));
   }
 
   /** Setters of a shift change molds on presses of other shifts, too. */
@@ -108,7 +109,32 @@ public final class CrewReport {
       notComputed.add("whether setters are enough: plant.json shifts setters");
       changing = new SetterNeed(minutes(changes), Optional.empty(), Optional.empty());
     }
-    return Optional.of(new CrewRow(shift, CrewRow.WHOLE, need, changing, shortages, notComputed));
+    Skills.Asked asked = asked(shift, ids, changes);
+    shortages.addAll(unqualified(asked));
+    if (skills.isEmpty()) {
+      notComputed.add("who may run what: people.csv");
+    }
+    return Optional.of(
+        new CrewRow(
+            shift, CrewRow.WHOLE, need, changing, qualified(asked), shortages, notComputed));
+  }
+
+  private Skills.Asked asked(ShiftSpan shift, List<String> presses, List<Claim> changes) {
+    return new Skills.Asked(shift, operators(presses), changes);
+  }
+
+  private CrewRow.Qualified qualified(Skills.Asked asked) {
+    return skills
+        .map(s -> s.qualified(asked))
+        .orElseGet(() -> new CrewRow.Qualified(List.of(), List.of()));
+  }
+
+  private List<String> unqualified(Skills.Asked asked) {
+    return skills.map(s -> s.shortages(asked)).orElse(List.of());
+  }
+
+  private List<Claim> operators(List<String> presses) {
+    return operators.stream().filter(c -> presses.contains(c.press())).toList();
   }
 
   private int thereThousandths(ShiftSpan shift) {
@@ -120,7 +146,7 @@ public final class CrewReport {
   }
 
   private OperatorNeed operators(ShiftSpan shift, List<String> presses, Optional<Integer> there) {
-    Load load = new Load(operators.stream().filter(c -> presses.contains(c.press())).toList());
+    Load load = new Load(operators(presses));
     Optional<Integer> peak = load.peak(shift.span());
     List<Claim> claims = peak.map(load::at).orElse(List.of());
     List<Claim> needed = claims.stream().filter(c -> c.thousandths() > 0).toList();
@@ -149,7 +175,7 @@ public final class CrewReport {
             o ->
                 "operators: up to %s needed, %s there, for %d min: %s"
                     .formatted(
-                        people(o.needed()), people(o.there()), o.minutes(), what(o.claims())));
+                        people(o.needed()), people(o.there()), o.minutes(), Claim.what(o.claims())));
   }
 
   private void tooFewSetters(ShiftSpan shift, List<Claim> changes, List<String> shortages) {
@@ -157,7 +183,7 @@ public final class CrewReport {
     if (setters.alone(shift) && minutes(changes) > available) {
       shortages.add(
           "setters: %d min of changes, %d min can be planned: %s"
-              .formatted(minutes(changes), available, what(changes)));
+              .formatted(minutes(changes), available, Claim.what(changes)));
     }
     new Load(setters.all())
         .over(List.of(shift.span()), setters.there())
@@ -166,15 +192,7 @@ public final class CrewReport {
                 shortages.add(
                     "setters: %s changes at once, %s there, for %d min: %s"
                         .formatted(
-                            people(o.needed()), people(o.there()), o.minutes(), what(o.claims()))));
-  }
-
-  private static String what(List<Claim> claims) {
-    return claims.stream()
-        .filter(c -> c.thousandths() > 0)
-        .map(c -> c.what() + " on " + c.press())
-        .distinct()
-        .collect(Collectors.joining(", "));
+                            people(o.needed()), people(o.there()), o.minutes(), Claim.what(o.claims()))));
   }
 
   private static int minutes(List<Claim> claims) {

@@ -11,6 +11,7 @@ import pressweek.reports.hours.ShiftSpan;
  * @param cell cell; {@link #WHOLE} for all of them
  * @param operators operators
  * @param setters setters
+ * @param qualified who may run what
  * @param shortages where the crew is too small, with the minutes and what needs it
  * @param notComputed what was not worked out, each with the key that would give it
  */
@@ -19,6 +20,7 @@ public record CrewRow(
     String cell,
     OperatorNeed operators,
     SetterNeed setters,
+    Qualified qualified,
     List<String> shortages,
     List<String> notComputed) {
   /** The cell of a row of the whole plant. */
@@ -44,8 +46,6 @@ public record CrewRow(
       List<String> presses,
       List<String> sharing,
       Optional<Integer> thereThousandths) {
-    private static final int PERSON = 1000;
-
     public OperatorNeed {
       presses = List.copyOf(presses);
       sharing = List.copyOf(sharing);
@@ -53,7 +53,7 @@ public record CrewRow(
 
     /** Whole people. */
     public int people() {
-      return (thousandths + PERSON - 1) / PERSON;
+      return Load.people(thousandths);
     }
   }
 
@@ -65,4 +65,18 @@ public record CrewRow(
    * @param there setters in the house; empty likewise
    */
   public record SetterNeed(int minutes, Optional<Integer> availableMin, Optional<Integer> there) {}
+
+  /**
+   * Who may run what in the shift; both empty when the plant does not list its people.
+   *
+   * @param mayRun people of the shift, each with the presses that they may serve of those that need
+   *     it: operators of runs, setters of changes
+   * @param nobodyFor presses whose runs need an operator and that no operator of the shift may run
+   */
+  public record Qualified(List<String> mayRun, List<String> nobodyFor) {
+    public Qualified {
+      mayRun = List.copyOf(mayRun);
+      nobodyFor = List.copyOf(nobodyFor);
+    }
+  }
 }

@@ -10,6 +10,8 @@ import pressweek.reports.hours.Span;
 
 /** What is needed of a crew over time. */
 final class Load {
+  private static final int PERSON = 1000;
+
   private final List<Claim> claims;
 
   Load(List<Claim> claims) {
@@ -35,6 +37,11 @@ final class Load {
         .max(
             Comparator.comparingInt((Integer m) -> sum(at(m)))
                 .thenComparing(Comparator.reverseOrder()));
+  }
+
+  /** Whole people for these thousandths. */
+  static int people(int thousandths) {
+    return (thousandths + PERSON - 1) / PERSON;
   }
 
   /** Thousandths of a person of all of them. */

@@ -14,6 +14,7 @@ import pressweek.reports.schedule.PlanBook;
 /** Whom each shift needs: the whole plant, then its cells. */
 final class CrewSheet {
   private static final List<Integer> WIDTHS = List.of(12, 17, 30, 22, 15, 22, 14);
+  private static final List<Integer> WIDTHS_WITH_PEOPLE = List.of(11, 15, 20, 15, 14, 24, 24, 9);
 
   private final PlanBook book;
   private final PlantClock clock;
@@ -29,22 +30,39 @@ final class CrewSheet {
     if (rows.isEmpty()) {
       return List.of(Element.of("p").text("Nobody is needed."));
     }
-    PageTable<CrewRow> table =
-        new PageTable<CrewRow>("crew")
-            .widths(WIDTHS)
-            .key("cell", CrewRow::cell)
-            .lines("operators at most", this::operators)
-            .text("at presses, people each", r -> String.join(", ", r.operators().presses()))
-            .text("share an operator", r -> String.join(", ", r.operators().sharing()))
-            .lines("setters", CrewSheet::setters)
-            .lines("too few", CrewRow::shortages)
-            .lines("not worked out", CrewRow::notComputed);
+    boolean people = book.plan().problem().plant().crew().people().isPresent();
     Map<String, List<CrewRow>> shifts = new LinkedHashMap<>();
     for (CrewRow row : rows) {
       shifts.computeIfAbsent(row.shift().heading(), s -> new ArrayList<>()).add(row);
     }
+    PageTable<CrewRow> table =
+        new PageTable<CrewRow>("crew")
+            .widths(people ? WIDTHS_WITH_PEOPLE : WIDTHS)
+            .key("cell", CrewRow::cell)
+            .lines("operators at most", this::operators)
+            .text("at presses, people each", r -> String.join(", ", r.operators().presses()))
+            .text("share an operator", r -> String.join(", ", r.operators().sharing()))
+            .lines("setters", CrewSheet::setters);
+    if (people) {
+      table.lines("who may run what", r -> mayRun(r, shifts));
+    }
+    table
+        .lines("too few", CrewRow::shortages)
+        .lines("not worked out", CrewRow::notComputed);
     shifts.forEach(table::group);
     return List.of(table.element());
+  }
+
+  /** Where cells have rows of their own, people stand in those, and not once more above them. */
+  private static List<String> mayRun(CrewRow row, Map<String, List<CrewRow>> shifts) {
+    boolean inCells =
+        row.cell().equals(CrewRow.WHOLE)
+            && shifts.getOrDefault(row.shift().heading(), List.of()).size() > 1;
+    List<String> lines = new ArrayList<>(inCells ? List.of() : row.qualified().mayRun());
+    if (!row.qualified().nobodyFor().isEmpty()) {
+      lines.add("nobody: " + String.join(", ", row.qualified().nobodyFor()));
+    }
+    return lines;
   }
 
   private List<String> operators(CrewRow row) {

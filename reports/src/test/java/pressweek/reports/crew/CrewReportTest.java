@@ -1,6 +1,7 @@
 package pressweek.reports.crew;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.time.LocalTime;
 import java.util.List;
@@ -8,7 +9,10 @@ import org.junit.jupiter.api.Test;
 import pressweek.data.plan.ChangeKind;
 import pressweek.data.plan.Dismount;
 import pressweek.data.problem.Break;
+import pressweek.data.problem.Person;
+import pressweek.data.problem.Person.Role;
 import pressweek.data.problem.Setup;
+import pressweek.reports.listing.Paper;
 import pressweek.reports.sample.SamplePlan;
 import pressweek.reports.sample.SampleWeek;
 import pressweek.reports.sample.Shifts;
@@ -157,6 +161,66 @@ class CrewReportTest {
     assertThat(rows.get(1).operators().thereThousandths()).isEmpty();
   }
 
+  private static Person person(String name, Role role, String shift, String... presses) {
+    return new Person(name, role, List.of(shift), List.of(presses));
+  }
+
+  @Test
+  void peopleStandInTheRowsOfTheirShiftAndCell() {
+    plan.presses = SampleWeek.presses(9).stream().filter(p -> !p.id().matches("V[3-8]")).toList();
+    run("R1", "V1", "07:00", "15:00");
+    run("R2", "H9", "08:00", "12:00");
+    off("V2", "09:00", 30);
+    plan.plant =
+        Shifts.people(
+            person("Ada", Role.OPERATOR, "early", "V1", "V2"),
+            person("Ben", Role.SETTER, "early", "V1", "V2", "H9"),
+            person("Cem", Role.OPERATOR, "late", "V1", "V2", "H9"));
+    List<CrewRow> rows = rows();
+    assertThat(rows)
+        .extracting(r -> r.shift().shift() + " " + r.cell(), r -> r.qualified().mayRun())
+        .containsExactly(
+            tuple("early whole plant", List.of("Ada: V1", "Ben (setter): all")),
+            tuple("early A", List.of("Ada: all", "Ben (setter): all")),
+            tuple("early B", List.of()),
+            tuple("late whole plant", List.of("Cem: all")),
+            tuple("late A", List.of("Cem: all")));
+    assertThat(rows)
+        .extracting(r -> r.qualified().nobodyFor())
+        .containsExactly(List.of("H9"), List.of(), List.of("H9"), List.of(), List.of());
+    assertThat(rows.get(2).shortages())
+        .containsExactly("operators who may run the presses: 1 needed at once, none there");
+    assertThat(rows).allSatisfy(r -> assertThat(r.notComputed()).isEmpty());
+  }
+
+  @Test
+  void changeThatNoSetterOfTheShiftMayMakeIsTold() {
+    off("V1", "13:00", 120);
+    plan.plant = Shifts.people(person("Ben", Role.SETTER, "early", "V1"));
+    assertThat(rows())
+        .extracting(CrewRow::shortages)
+        .containsExactly(
+            List.of(),
+            List.of("setters who may make the change: none there: M-V1 off on V1"));
+  }
+
+  @Test
+  void withoutPeopleTheirColumnsAreEmpty() {
+    run("R1", "V1", "07:00", "12:00");
+    CrewRow row = rows().get(0);
+    assertThat(row.qualified()).isEqualTo(new CrewRow.Qualified(List.of(), List.of()));
+    assertThat(row.notComputed()).containsExactly("who may run what: people.csv");
+    assertThat(paper().caution()).startsWith("Who may run what is not recorded: ");
+    plan.plant = Shifts.people();
+    assertThat(rows().get(0).qualified().nobodyFor()).containsExactly("V1");
+    assertThat(rows().get(0).notComputed()).isEmpty();
+    assertThat(paper().caution()).startsWith("Who may run what is as people.csv says; ");
+  }
+
+  private Paper paper() {
+    return CrewList.of(PlanBook.of(plan.plan())).paper();
+  }
+
   @Test
   void crewThatIsNotRecordedIsNotCompared() {
     run("R1", "V1", "07:00", "12:00");
@@ -165,7 +229,8 @@ class CrewReportTest {
     assertThat(row.notComputed())
         .containsExactly(
             "whether operators are enough: plant.json shifts operators",
-            "whether setters are enough: plant.json shifts setters");
+            "whether setters are enough: plant.json shifts setters",
+            "who may run what: people.csv");
     assertThat(row.operators().thereThousandths()).isEmpty();
     assertThat(row.setters().availableMin()).isEmpty();
   }

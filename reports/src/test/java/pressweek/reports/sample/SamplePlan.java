@@ -21,6 +21,7 @@ import pressweek.data.problem.Downtime;
 import pressweek.data.problem.Floor;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.NotChecked;
+import pressweek.data.problem.Person;
 import pressweek.data.problem.Press;
 import pressweek.data.problem.PressState;
 import pressweek.data.problem.Problem;
@@ -128,7 +129,7 @@ public final class SamplePlan {
       }
     }
     return new Problem(
-        SampleWeek.plant("Quillback Grips", true),
+        Shifts.people(people()).apply(SampleWeek.plant("Quillback Grips", true)),
         new Floor(
             presses, List.of(SampleJobs.mold("MV1-1")), states, downtime, promises, List.of()),
         SampleWeek.materials(true),
@@ -144,6 +145,17 @@ public final class SamplePlan {
                     "Setter share of 80 % is a plant estimate",
                     "plant.json crew.setter_share_pct", 0)),
         Optional.empty());
+  }
+
+  /** One operator for all presses, one for all but the first, and a setter for that. */
+  private Person[] people() {
+    List<String> ids = presses.stream().map(Press::id).toList();
+    List<String> shifts = List.of("early", "late");
+    return new Person[] {
+      new Person("E-01 Ada", Person.Role.OPERATOR, shifts, ids),
+      new Person("E-02 Ben", Person.Role.OPERATOR, shifts, ids.subList(1, ids.size())),
+      new Person("S-01 Cem", Person.Role.SETTER, shifts, ids.subList(0, 1))
+    };
   }
 
   private List<Dismount> dismounts() {

@@ -1,11 +1,13 @@
 package pressweek.reports.sample;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
 import pressweek.data.problem.Break;
 import pressweek.data.problem.Crew;
 import pressweek.data.problem.Hours;
+import pressweek.data.problem.Person;
 import pressweek.data.problem.Plant;
 import pressweek.data.problem.Shift;
 
@@ -27,6 +29,11 @@ public final class Shifts {
   /** The plant that did not say how many setters and operators it has. */
   public static UnaryOperator<Plant> unchecked() {
     return p -> of(p, p.hours(), new Crew(false, false, 80, false, 30));
+  }
+
+  /** The plant that lists its people. */
+  public static UnaryOperator<Plant> people(Person... people) {
+    return p -> of(p, p.hours(), p.crew().with(Optional.of(List.of(people))));
   }
 
   private static Plant of(Plant p, Hours hours, Crew crew) {

@@ -29,10 +29,13 @@ import pressweek.data.plan.Reference;
 import pressweek.data.plan.Rule;
 import pressweek.data.problem.Materials;
 import pressweek.data.problem.NotChecked;
+import pressweek.data.problem.Person;
 import pressweek.data.problem.Stock;
 import pressweek.data.problem.Unplaced;
 import pressweek.reports.sample.Hostile;
 import pressweek.reports.sample.SamplePlan;
+import pressweek.reports.sample.SampleWeek;
+import pressweek.reports.sample.Shifts;
 import pressweek.reports.sample.SmallPlan;
 
 class PlanPageTest {
@@ -217,6 +220,23 @@ class PlanPageTest {
     assertThat(page).doesNotContain("EUR").doesNotContain("avoidable cost");
     assertThat(page).contains("By the default weights the plan is 50 % below");
     assertThat(page(small().plan())).contains("avoidable cost, EUR").contains("EUR 500.00");
+  }
+
+  @Test
+  void crewSheetNamesPeopleOnceAndWhereNobodyMayRun() {
+    SmallPlan plan = small();
+    assertThat(page(plan.plan())).doesNotContain("who may run what</th>");
+    plan.presses = SampleWeek.presses(9).stream().filter(p -> !p.id().matches("V[3-8]")).toList();
+    plan.job("4713", "H9", MONDAY + "10:00")
+        .run("R2", "4713", "H9", MONDAY + "08:00", MONDAY + "13:00");
+    plan.plant =
+        Shifts.people(
+            new Person("E-07 Ada", Person.Role.OPERATOR, List.of("early"), List.of("V1")));
+    String page = page(plan.plan());
+    assertThat(page).contains("who may run what</th>").contains("<div>E-07 Ada: all</div>");
+    // of the whole plant, then of the cell
+    assertThat(page.split(Pattern.quote("<div>nobody: H9</div>"), -1)).hasSize(3);
+    assertThat(page.split("E-07 Ada", -1)).hasSize(2);
   }
 
   @Test
