@@ -136,7 +136,9 @@ final class FolderChecks {
             });
     folder.demand().faulty().forEach(order -> orders.add(order.order()));
     folder.demand().stock().forEach(row -> reservation(row.at(), row.reservedFor(), orders));
+    LotChecks lots = new LotChecks(shop.clock(), notes);
     for (LotRow row : folder.materials().lots()) {
+      lots.check(row);
       reservation(row.at(), row.reservedFor(), orders);
     }
   }
