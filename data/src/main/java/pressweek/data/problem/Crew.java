@@ -43,11 +43,6 @@ public record Crew(
   /** The crew with these people. */
   public Crew with(Optional<List<Person>> others) {
     return new Crew(
-        settersChecked,
-        operatorsChecked,
-        setterSharePct,
-        changeMaySpanGap,
-        insertLeadMin,
-        others);
+        settersChecked, operatorsChecked, setterSharePct, changeMaySpanGap, insertLeadMin, others);
   }
 }

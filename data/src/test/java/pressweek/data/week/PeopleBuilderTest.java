@@ -46,8 +46,7 @@ class PeopleBuilderTest {
   void whoSaysNothingIsAnOperatorInAllShiftsForAllPresses() {
     plant.file("people.csv", "person", "E-07 Ada");
     assertThat(people().orElseThrow())
-        .containsExactly(
-            new Person("E-07 Ada", Role.OPERATOR, BOTH, List.of("P1", "P2", "P3")));
+        .containsExactly(new Person("E-07 Ada", Role.OPERATOR, BOTH, List.of("P1", "P2", "P3")));
   }
 
   @Test

@@ -32,7 +32,7 @@ public final class CrewReport {
     this.setters = new Setters(book);
     this.operatorsThere = Operators.there(book);
     this.operators = Operators.of(book, book.presses());
-    this.skills = 
+    this.skills =
         crew.people()
             .map(people -> new Skills(people, book.presses().stream().map(Press::id).toList()));
   }
@@ -75,8 +75,7 @@ public final class CrewReport {
     SetterNeed changing = new SetterNeed(minutes(changes), Optional.empty(), Optional.empty());
     Skills.Asked asked = asked(shift, ids, changes);
     return Optional.of(
-        new CrewRow(
-            shift, cell, need, changing, qualified(asked), unqualified(asked), List.of()));
+        new CrewRow(shift, cell, need, changing, qualified(asked), unqualified(asked), List.of()));
   }
 
   /** Setters of a shift change molds on presses of other shifts, too. */
@@ -175,7 +174,10 @@ public final class CrewReport {
             o ->
                 "operators: up to %s needed, %s there, for %d min: %s"
                     .formatted(
-                        people(o.needed()), people(o.there()), o.minutes(), Claim.what(o.claims())));
+                        people(o.needed()),
+                        people(o.there()),
+                        o.minutes(),
+                        Claim.what(o.claims())));
   }
 
   private void tooFewSetters(ShiftSpan shift, List<Claim> changes, List<String> shortages) {
@@ -192,7 +194,10 @@ public final class CrewReport {
                 shortages.add(
                     "setters: %s changes at once, %s there, for %d min: %s"
                         .formatted(
-                            people(o.needed()), people(o.there()), o.minutes(), Claim.what(o.claims()))));
+                            people(o.needed()),
+                            people(o.there()),
+                            o.minutes(),
+                            Claim.what(o.claims()))));
   }
 
   private static int minutes(List<Claim> claims) {

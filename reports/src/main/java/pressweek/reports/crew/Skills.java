@@ -11,8 +11,8 @@ import pressweek.data.problem.Person.Role;
 import pressweek.reports.hours.ShiftSpan;
 
 /**
- * Who of the people that the plant lists may serve what a shift needs. Operators serve runs, setters
- * make changes; neither stands in for the other.
+ * Who of the people that the plant lists may serve what a shift needs. Operators serve runs,
+ * setters make changes; neither stands in for the other.
  */
 final class Skills {
   private final List<Person> people;
@@ -63,7 +63,8 @@ final class Skills {
       }
     }
     return new CrewRow.Qualified(
-        mayRun, runs.stream().filter(p -> who(Role.OPERATOR, asked, List.of(p)).isEmpty()).toList());
+        mayRun,
+        runs.stream().filter(p -> who(Role.OPERATOR, asked, List.of(p)).isEmpty()).toList());
   }
 
   /** Where too few of them are qualified, in words. */

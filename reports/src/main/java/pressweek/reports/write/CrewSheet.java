@@ -46,9 +46,7 @@ final class CrewSheet {
     if (people) {
       table.lines("who may run what", r -> mayRun(r, shifts));
     }
-    table
-        .lines("too few", CrewRow::shortages)
-        .lines("not worked out", CrewRow::notComputed);
+    table.lines("too few", CrewRow::shortages).lines("not worked out", CrewRow::notComputed);
     shifts.forEach(table::group);
     return List.of(table.element());
   }

@@ -200,8 +200,7 @@ class CrewReportTest {
     assertThat(rows())
         .extracting(CrewRow::shortages)
         .containsExactly(
-            List.of(),
-            List.of("setters who may make the change: none there: M-V1 off on V1"));
+            List.of(), List.of("setters who may make the change: none there: M-V1 off on V1"));
   }
 
   @Test
