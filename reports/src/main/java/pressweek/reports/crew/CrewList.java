@@ -54,7 +54,6 @@ public final class CrewList {
         .list("too_few", CrewRow::shortages)
         .list("not_computed", CrewRow::notComputed)
         .list("may_run", r -> r.qualified().mayRun())
-        .headed("may run")
         .list("nobody_for", r -> r.qualified().nobodyFor())
         .headed("nobody may run")
         .listing(

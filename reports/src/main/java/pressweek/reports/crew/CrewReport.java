@@ -24,7 +24,7 @@ public final class CrewReport {
   private final Setters setters;
   private final List<Claim> operatorsThere;
   private final List<Claim> operators;
-  private final Optional<Skills> skills;
+  private final Skills skills;
 
   private CrewReport(PlanBook book) {
     this.book = book;
@@ -33,8 +33,8 @@ public final class CrewReport {
     this.operatorsThere = Operators.there(book);
     this.operators = Operators.of(book, book.presses());
     this.skills =
-        crew.people()
-            .map(people -> new Skills(people, book.presses().stream().map(Press::id).toList()));
+        new Skills(
+            crew.people().orElse(List.of()), book.presses().stream().map(Press::id).toList());
   }
 
   /** The rows of the crew list, in order of time. */
@@ -110,7 +110,7 @@ public final class CrewReport {
     }
     Skills.Asked asked = asked(shift, ids, changes);
     shortages.addAll(unqualified(asked));
-    if (skills.isEmpty()) {
+    if (crew.people().isEmpty()) {
       notComputed.add("who may run what: people.csv");
     }
     return Optional.of(
@@ -123,13 +123,13 @@ public final class CrewReport {
   }
 
   private CrewRow.Qualified qualified(Skills.Asked asked) {
-    return skills
-        .map(s -> s.qualified(asked))
-        .orElseGet(() -> new CrewRow.Qualified(List.of(), List.of()));
+    return crew.people().isPresent()
+        ? skills.qualified(asked)
+        : new CrewRow.Qualified(List.of(), List.of());
   }
 
   private List<String> unqualified(Skills.Asked asked) {
-    return skills.map(s -> s.shortages(asked)).orElse(List.of());
+    return crew.people().isPresent() ? skills.shortages(asked) : List.of();
   }
 
   private List<Claim> operators(List<String> presses) {

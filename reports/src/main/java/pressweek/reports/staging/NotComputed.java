@@ -11,16 +11,13 @@ import pressweek.data.problem.Job;
 import pressweek.data.problem.Preparation;
 import pressweek.reports.schedule.PlanBook;
 
-/** What could not be worked out for a run, each with the column that would give it. */
-final class NotComputed {
-  private final PlanBook book;
-  private final Optional<Preparation> preparation;
-
-  NotComputed(PlanBook book, Optional<Preparation> preparation) {
-    this.book = book;
-    this.preparation = preparation;
-  }
-
+/**
+ * What could not be worked out for a run, each with the column that would give it.
+ *
+ * @param book the plan
+ * @param preparation how plastic is got ready; empty in a plan that was made before it was kept
+ */
+record NotComputed(PlanBook book, Optional<Preparation> preparation) {
   List<String> of(Run run, Batch batch, Optional<DryerUse> use) {
     List<String> lines = new ArrayList<>();
     if (batch.plasticG().isEmpty()) {
