@@ -64,19 +64,28 @@ final class QuantityWorking {
                     Figure.exact(scrapPct),
                     own ? "standards.csv (recorded)" : "plant.json run.scrap_pct (estimate)",
                     startupShots(facts))));
-    facts.pace().counts().ifPresent(timed -> lines.add(hours(facts, timed)));
+    facts.pace().counts().ifPresent(timed -> hours(facts, timed, lines));
     inserts(facts, lines);
     return new Section("Shots, hours and inserts", lines);
   }
 
-  private static Line hours(RunFacts facts, RunFacts.Timed timed) {
+  private static void hours(RunFacts facts, RunFacts.Timed timed, List<Line> lines) {
+    lines.add(minutes("working time of the run", "shots", shots(facts), facts, timed));
+    if (startupShots(facts) > 0) {
+      String name = "and after a change that exchanges something";
+      lines.add(minutes(name, "start-up shots", startupShots(facts), facts, timed));
+    }
+  }
+
+  private static Line minutes(
+      String name, String what, long shots, RunFacts facts, RunFacts.Timed timed) {
     double efficiency = facts.plant().efficiencyPct();
-    long minutes = Amounts.minutes(shots(facts), Amounts.cycleMillis(timed.cycleS()), efficiency);
+    long minutes = Amounts.minutes(shots, Amounts.cycleMillis(timed.cycleS()), efficiency);
     return new Line.Sum(
-        "working time of the run",
-        "shots x whole cycle / efficiency",
+        name,
+        what + " x whole cycle / efficiency",
         "%d x %s s / %s"
-            .formatted(shots(facts), Figure.of(timed.cycleS()), Figure.exact(efficiency / 100)),
+            .formatted(shots, Figure.of(timed.cycleS()), Figure.exact(efficiency / 100)),
         minutes + " min (" + Figure.of(minutes / 60.0) + " h)",
         Basis.ESTIMATE);
   }

@@ -76,6 +76,11 @@ class RunExplainerTest {
   @Test
   void resinMasterbatchAndRegrind() {
     assertThat(results("Shots, hours and inserts")).contains("shots 2578");
+    // 2578 x 40 s / 0.85 = 121318 s, and ten start-up shots 470.6 s
+    assertThat(results("Shots, hours and inserts"))
+        .contains(
+            "working time of the run 2022 min (33.7 h)",
+            "and after a change that exchanges something 8 min (0.133 h)");
     assertThat(results("Resin and masterbatch"))
         .containsExactly(
             "plastic 326.1 kg",
