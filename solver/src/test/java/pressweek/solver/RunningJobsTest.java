@@ -13,6 +13,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Run;
+import pressweek.data.problem.Component;
 import pressweek.data.problem.Crew;
 import pressweek.data.problem.Downtime;
 import pressweek.data.problem.JobBuilder;
@@ -25,7 +26,7 @@ import pressweek.data.problem.SmallPlant;
 import pressweek.data.problem.Take;
 import pressweek.solver.audit.Audit;
 
-/** Planner and audit on jobs that are running, and on setters who go home in a press's pause. */
+/** Planner and audit on what drawn plants and first users showed, each worked out by hand. */
 class RunningJobsTest {
   private static final int LEAD = 30;
 
@@ -74,6 +75,27 @@ class RunningJobsTest {
         .singleElement()
         .satisfies(line -> assertThat(line.id()).isEqualTo("2/1"))
         .satisfies(line -> assertThat(line.reason()).contains("operator"));
+  }
+
+  @Test
+  void aLineLacksOnlyWhatNeverComes() {
+    Problem problem =
+        new SmallPlant()
+            .crew(new Crew(false, false, 80, false, LEAD))
+            .stock(
+                List.of(),
+                List.of(
+                    new Receipt("I1", 100, START + 500, START + 600),
+                    new Receipt("CARTON-9", 3, START + 500, START + 600)))
+            .job(
+                work("1")
+                    .takes(
+                        new Take("I1", 100, 0, 0), new Take(Component.CARTON, "CARTON-9", 4, 0, 0))
+                    .on("P1", "M1", 200))
+            .build();
+    assertThat(plan(problem).unplaced())
+        .singleElement()
+        .satisfies(line -> assertThat(line.lacks()).contains("CARTON-9"));
   }
 
   /**

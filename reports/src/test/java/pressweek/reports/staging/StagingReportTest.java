@@ -19,6 +19,7 @@ import pressweek.data.problem.PressState;
 import pressweek.data.problem.Setup;
 import pressweek.data.problem.Take;
 import pressweek.reports.hours.ShiftSpan;
+import pressweek.reports.pulls.PullReport;
 import pressweek.reports.sample.SampleJobs;
 import pressweek.reports.sample.SampleWeek;
 import pressweek.reports.sample.SmallPlan;
@@ -115,6 +116,20 @@ class StagingReportTest {
         .contains(
             "POM comes with the receipt of Mon 11:00: dried no earlier than Mon 15:00, 3 h after"
                 + " the first shot");
+  }
+
+  @Test
+  void driedResinIsPulledWhenItsDryingBegins() {
+    run("R1", "V1", "POM", MONDAY + "12:00", MONDAY + "14:00");
+    plan.takes(new Take(Component.RESIN, "POM", 10_000, 0, 0));
+    plan.pulls.add(Stocked.pull("R1", MONDAY + "11:30", "POM", "L1", 10_000));
+    plan.pulls.add(Stocked.pull("R1", MONDAY + "11:30", "S0825", "L1", 10));
+    keep(Optional.of(new Preparation(granules, masterbatches, dryers, 1)));
+    // the change takes 40 minutes, drying 3 h and 1 h for a cold dryer
+    assertThat(PullReport.rows(PlanBook.of(plan.plan())))
+        .extracting(
+            row -> row.pull().insert() + " " + (row.needByMin() - SampleWeek.at(MONDAY + "08:00")))
+        .containsExactlyInAnyOrder("POM 0", "S0825 170");
   }
 
   @Test
