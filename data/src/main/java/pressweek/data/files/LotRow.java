@@ -7,10 +7,10 @@ import pressweek.data.problem.LotStatus;
  * A row of {@code lots.csv}: a lot in a bin.
  *
  * @param at where it stands
- * @param what insert part
+ * @param what insert part or other component
  * @param lot lot number
  * @param bin bin; may be empty
- * @param onHand pieces
+ * @param onHand what is there
  * @param received when it came in; empty when not known
  * @param expires when it may no longer be used; empty for never
  * @param status whether it may be used
@@ -21,7 +21,7 @@ public record LotRow(
     String what,
     String lot,
     String bin,
-    int onHand,
+    Amount onHand,
     Optional<When> received,
     Optional<When> expires,
     LotStatus status,

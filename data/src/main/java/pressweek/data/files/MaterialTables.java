@@ -12,6 +12,9 @@ final class MaterialTables {
   private static final List<String> INSERT_KINDS =
       List.of("stud", "through", "blind", "lock", "tall", "bushing", "shaft", "arm");
 
+  /** Parts in a carton. */
+  private static final int MOST_PER = 1_000_000;
+
   /** Passivation of an insert. */
   private enum Passivation {
     TRIVALENT,
@@ -73,7 +76,7 @@ final class MaterialTables {
       new TableSpec<>(
           Columns.of(InputFile.BOM)
               .text("!item", "component")
-              .whole("pieces")
+              .whole("pieces", "per")
               .choice("kind", Columns.words(BomRow.Kind.values()))
               .text("attribute", "value")
               .build(),
@@ -105,7 +108,8 @@ final class MaterialTables {
       new TableSpec<>(
           Columns.of(InputFile.LOTS)
               .text("!what", "!lot", "bin")
-              .whole("!on_hand")
+              .whole("+on_hand")
+              .measured(Unit.KG, "weight_kg")
               .time("received", "expires")
               .choice("status", Columns.words(LotStatus.values()))
               .text("reserved_for")
@@ -117,7 +121,8 @@ final class MaterialTables {
       new TableSpec<>(
           Columns.of(InputFile.RECEIPTS)
               .text("!what")
-              .whole("!quantity")
+              .whole("+quantity")
+              .measured(Unit.KG, "weight_kg")
               .time("!expected")
               .decimal("inspect_h")
               .build(),
@@ -125,7 +130,7 @@ final class MaterialTables {
               new ReceiptRow(
                   f.at(),
                   f.id("what"),
-                  f.requiredWhole("quantity", 1, Fields.MOST_PIECES),
+                  Amount.read(f, "quantity", 1),
                   f.requiredTime("expected"),
                   f.scaled("inspect_h", 60, 8784, RoundingMode.CEILING).orElse(0)),
           r -> "");
@@ -137,12 +142,22 @@ final class MaterialTables {
     if (says && !f.text("component").isEmpty()) {
       f.fault("attribute", "both", "component and attribute in one row; expected one of the two");
     }
+    BomRow.Kind kind = f.choice("kind", BomRow.Kind.class).orElse(BomRow.Kind.INSERT);
+    int per = f.whole("per", 1, MOST_PER).orElse(1);
+    boolean inPart = kind == BomRow.Kind.INSERT || kind == BomRow.Kind.TIP;
+    if (per > 1 && inPart) {
+      f.fault(
+          "per",
+          "kind",
+          f.seen("per") + " of kind " + Columns.word(kind) + ", which every part has; expected 1");
+    }
     return new BomRow(
         f.at(),
         f.id("item"),
         says ? "" : f.id("component"),
         f.whole("pieces", 1, 1000).orElse(1),
-        f.choice("kind", BomRow.Kind.class).orElse(BomRow.Kind.INSERT),
+        per,
+        kind,
         f.text("attribute"),
         says ? f.required("value") : "");
   }
@@ -185,7 +200,7 @@ final class MaterialTables {
         f.id("what"),
         f.id("lot"),
         f.text("bin"),
-        f.requiredWhole("on_hand", 0, Fields.MOST_PIECES),
+        Amount.read(f, "on_hand", 0),
         f.time("received"),
         f.time("expires"),
         f.choice("status", LotStatus.class).orElse(LotStatus.USABLE),

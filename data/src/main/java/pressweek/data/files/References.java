@@ -64,6 +64,7 @@ final class References {
     if (!findings.errorIn(InputFile.ORDERS)) {
       orders();
     }
+    units();
     if (folder.has(InputFile.INSERTS) && !findings.errorIn(InputFile.INSERTS)) {
       inserts();
     }
@@ -215,6 +216,38 @@ final class References {
         String seen = "order line \"" + row.id() + "\" is not in orders.csv and not planned";
         add(Severity.WARNING, row.at(), "order", seen + "; expected one that is");
       }
+    }
+  }
+
+  /** Resins and masterbatches are weighed, all else is counted. */
+  private void units() {
+    Set<String> weighed = new HashSet<>(resins);
+    folder.demand().orders().forEach(r -> weighed.add(r.resin()));
+    folder.materials().colours().forEach(r -> weighed.add(r.masterbatch()));
+    Set<String> counted = new HashSet<>();
+    folder.materials().inserts().forEach(r -> counted.add(r.insert()));
+    folder.materials().bom().forEach(r -> counted.add(r.component()));
+    for (LotRow row : folder.materials().lots()) {
+      unit(row.at(), row.what(), row.onHand(), weighed.contains(row.what()), counted);
+    }
+    for (ReceiptRow row : folder.materials().receipts()) {
+      unit(row.at(), row.what(), row.quantity(), weighed.contains(row.what()), counted);
+    }
+  }
+
+  private void unit(At at, String what, Amount amount, boolean weighed, Set<String> counted) {
+    if (weighed && counted.contains(what)) {
+      add(
+          Severity.ERROR,
+          at,
+          "what",
+          "\"" + what + "\" is a resin or masterbatch and a component; expected ids that differ");
+    } else if (weighed && !amount.weighed()) {
+      String seen = "\"" + what + "\" is a resin or masterbatch, counted in pieces";
+      add(Severity.ERROR, at, "what", seen + "; expected weight_kg");
+    } else if (!weighed && amount.weighed()) {
+      String seen = "\"" + what + "\" is weighed, and no resin or masterbatch";
+      add(Severity.ERROR, at, "what", seen + "; expected pieces");
     }
   }
 

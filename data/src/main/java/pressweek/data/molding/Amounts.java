@@ -11,6 +11,12 @@ public final class Amounts {
   private static final long WHOLE = 1_000_000;
   private static final long MILLIS_PER_MINUTE = 60_000;
 
+  /** Pieces or grams that are never exceeded: more than any stock. */
+  public static final int MOST = 1_000_000_000;
+
+  /** A millionth of a gram, so that an error of binary fractions does not cost one. */
+  private static final double ROUNDING = 1e-6;
+
   private Amounts() {}
 
   /**
@@ -54,6 +60,19 @@ public final class Amounts {
   public static int inserts(long parts, int perPart, double lossPct, int samples) {
     long taken = ceilDiv(parts * perPart * WHOLE, WHOLE - share(lossPct));
     return Math.toIntExact(taken + (long) samples * perPart);
+  }
+
+  /**
+   * Cartons, labels and the like for good parts: pieces for every so many parts, the last ones in
+   * full; at most {@link #MOST}, which no stock has.
+   */
+  public static int packs(int good, int pieces, int per) {
+    return (int) Math.min(MOST, ceilDiv(good, per) * pieces);
+  }
+
+  /** Grams of a mass, rounded up; at most {@link #MOST}. */
+  public static int grams(double kg) {
+    return (int) Math.min(MOST, Math.ceil(kg * 1000 - ROUNDING));
   }
 
   /** A cycle in whole milliseconds, rounded up from a microsecond on. */

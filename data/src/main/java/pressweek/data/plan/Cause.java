@@ -8,7 +8,7 @@ public enum Cause {
   MOLD_AWAY("mold away"),
   SETTER("no setter free"),
   OPERATOR("no operator free"),
-  INSERTS("inserts not in the house"),
+  INSERTS("not in the house"),
   EARLIEST("not before its earliest start"),
   PROMISED("held for a promised run"),
   NEIGHBOUR("its resin must not follow what is in the barrel"),

@@ -11,7 +11,7 @@ import pressweek.data.problem.Unplaced;
  * @param problem the week that it plans
  * @param runs runs by press in the plant's order, then by place
  * @param dismounts molds taken off because another press needs them, in time order
- * @param pulls inserts to bring, by need-by time
+ * @param pulls components to bring, by need-by time
  * @param unplaced every order line that is not in the plan, those that fell out before planning
  *     first
  * @param unplacedCharges what the lines that found no place cost, one entry a line in the order of

@@ -12,7 +12,7 @@ public enum Rule {
   MOLD_AWAY(true, "a mold that is away is not used"),
   CHANGE_TIME(true, "a change has the minutes that the change table or a record asks for"),
   RUN_TIME(true, "a run has the minutes that its shots ask for"),
-  INSERTS(true, "the inserts of a run are in the house when it starts"),
+  INSERTS(true, "what a run takes from stock is in the house when it starts"),
   LOTS(true, "pulls use usable lots, first expired, then first in, and add up"),
   SETTERS(true, "no more changes at once than setters"),
   OPERATORS(true, "no more hand loading than operators"),

@@ -25,6 +25,7 @@ public record Item(String code, List<Attribute> attributes) {
   public static final String COLOUR = "colour";
   public static final String MOLD = "mold";
   public static final String FOOD = "food";
+  public static final String ROHS = "rohs";
 
   public Item {
     attributes = List.copyOf(attributes);

@@ -32,6 +32,19 @@ public record Job(
     }
   }
 
+  /**
+   * True for food-grade work and for whatever asks for declarations, by its order or its item code:
+   * its run takes a component from one lot where one suffices, and lots are never mixed without a
+   * word.
+   */
+  public boolean traced() {
+    return foodGrade || !line.needs().isEmpty() || says(Item.FOOD) || says(Item.ROHS);
+  }
+
+  private boolean says(String need) {
+    return item.value(need).filter("yes"::equals).isPresent();
+  }
+
   /** The id of the job: {@code order/line}. */
   public String id() {
     return line.id();

@@ -9,7 +9,7 @@ import java.util.List;
  * @param liveCavities cavities that make parts
  * @param startupShots further shots thrown away after a change
  * @param startupGrams resin in those start-up shots, grams; 0 when the shot weight is not known
- * @param takes inserts taken from stock
+ * @param takes components taken from stock, each once
  */
 public record Making(
     int shots, int liveCavities, int startupShots, int startupGrams, List<Take> takes) {

@@ -8,7 +8,7 @@ import java.util.List;
  * @param resins resins
  * @param colours colours
  * @param inserts insert parts
- * @param stock inserts at hand and on the way
+ * @param stock components at hand and on the way
  */
 public record Materials(
     List<Resin> resins, List<Colour> colours, List<Insert> inserts, Stock stock) {

@@ -2,7 +2,7 @@ package pressweek.data.week;
 
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +17,7 @@ import pressweek.data.files.LotRow;
 import pressweek.data.files.MoldRow;
 import pressweek.data.files.RecordRow;
 import pressweek.data.files.RunningRow;
+import pressweek.data.problem.Component;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.LotStatus;
 import pressweek.data.problem.Mold;
@@ -39,7 +40,7 @@ final class FolderChecks {
   void check(List<Job> jobs) {
     runningOnce();
     moldsWithoutPress();
-    insertsWithoutStock(jobs);
+    withoutStock(jobs);
     reservations();
     records();
   }
@@ -84,34 +85,43 @@ final class FolderChecks {
     }
   }
 
-  private void insertsWithoutStock(List<Job> jobs) {
-    if (!folder.has(InputFile.LOTS)) {
-      return;
-    }
-    Set<String> stocked = new HashSet<>();
-    folder.materials().lots().stream()
-        .filter(lot -> lot.onHand() > 0 && lot.status() == LotStatus.USABLE)
-        .forEach(lot -> stocked.add(lot.what()));
-    folder.materials().receipts().forEach(receipt -> stocked.add(receipt.what()));
-    Map<String, Integer> lines = new TreeMap<>();
-    for (Job job : jobs) {
-      Set<String> inserts = new LinkedHashSet<>();
-      job.options().stream()
-          .flatMap(option -> option.making().takes().stream())
-          .map(Take::insert)
-          .forEach(inserts::add);
-      inserts.removeAll(stocked);
-      inserts.forEach(insert -> lines.merge(insert, 1, Integer::sum));
-    }
+  /** A component that is counted and of which nothing usable is there or on the way. */
+  private void withoutStock(List<Job> jobs) {
+    Set<String> usable = new HashSet<>();
     Map<String, At> places = new HashMap<>();
     folder.materials().inserts().forEach(row -> places.put(row.insert(), row.at()));
+    for (LotRow lot : folder.materials().lots()) {
+      places.putIfAbsent(lot.what(), lot.at());
+      if (lot.onHand().count() > 0 && lot.status() == LotStatus.USABLE) {
+        usable.add(lot.what());
+      }
+    }
+    folder.materials().receipts().forEach(receipt -> usable.add(receipt.what()));
+    Map<String, Integer> lines = new TreeMap<>();
+    Map<String, Component> kinds = new HashMap<>();
+    for (Job job : jobs) {
+      Map<String, Component> taken = new LinkedHashMap<>();
+      job.options().stream()
+          .flatMap(option -> option.making().takes().stream())
+          .filter(take -> counted(take, places) && !usable.contains(take.insert()))
+          .forEach(take -> taken.put(take.insert(), take.component()));
+      taken.keySet().forEach(what -> lines.merge(what, 1, Integer::sum));
+      kinds.putAll(taken);
+    }
     lines.forEach(
-        (insert, count) ->
+        (what, count) ->
             notes.warning(
-                places.getOrDefault(insert, new At(InputFile.INSERTS.fileName(), 0)),
+                places.getOrDefault(what, new At(InputFile.INSERTS.fileName(), 0)),
                 "insert",
-                "insert %s has no usable lot and no receipt; order lines that need it: %d"
-                    .formatted(insert, count)));
+                "%s %s has no usable lot and no receipt; order lines that need it: %d"
+                    .formatted(
+                        kinds.getOrDefault(what, Component.INSERT).word(), what, count)));
+  }
+
+  private boolean counted(Take take, Map<String, At> places) {
+    return take.component() == Component.INSERT
+        ? folder.has(InputFile.LOTS)
+        : places.containsKey(take.insert());
   }
 
   /** Pieces reserved for an order that is not there are of use to nobody. */

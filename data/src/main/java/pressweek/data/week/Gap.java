@@ -8,6 +8,9 @@ enum Gap {
   INSERT_PARTS(
       "which insert part an item takes", "inserts.csv, and guide.json or orders.csv insert"),
   INSERT_STOCK("whether inserts are in the house in time", "lots.csv"),
+  COMPONENT_STOCK(
+      "whether tips, cartons and labels are in the house in time: some have neither lot nor receipt",
+      "lots.csv"),
   CYCLE("cycles are estimates, not recorded ones", "standards.csv"),
   CLAMP_MOLD("clamp force: the mold's projected area is not known", "molds.csv part_area_cm2"),
   CLAMP_PRESS("clamp force: the press's is not known", "presses.csv clamp_kn"),
@@ -28,6 +31,12 @@ enum Gap {
   DRYING(
       "whether resins are dry in time; dryers are not planned",
       "drying by hand (resins.csv dry_h says how long)"),
+  PLASTIC_GRAMS(
+      "what resin and masterbatch a run takes: a part weight or let-down is not known",
+      "molds.csv part_g, colours.csv let_down_pct"),
+  PLASTIC_STOCK(
+      "whether resin and masterbatch are in the house in time: some have neither lot nor receipt",
+      "lots.csv weight_kg"),
   SETTERS("whether setters are there for the changes", "plant.json shifts: setters"),
   OPERATORS("whether operators are there for hand loading", "plant.json shifts: operators"),
   RATES("money: the plan ranks by default weights and hides it", "plant.json rates"),

@@ -31,6 +31,7 @@ final class ItemReader {
   private final InsertFinder inserts;
   private final Map<String, List<BomRow>> bom = new HashMap<>();
   private final Map<String, List<BomRow>> says = new HashMap<>();
+  private final Map<String, List<ComponentNeed>> components = new HashMap<>();
   private final Set<String> recorded = new HashSet<>();
   private final Map<String, Decoded> decoded = new HashMap<>();
 
@@ -44,6 +45,10 @@ final class ItemReader {
         says.computeIfAbsent(key(row.item()), k -> new ArrayList<>()).add(row);
       } else if (row.kind() == BomRow.Kind.INSERT) {
         bom.computeIfAbsent(key(row.item()), k -> new ArrayList<>()).add(row);
+      } else {
+        components
+            .computeIfAbsent(key(row.item()), k -> new ArrayList<>())
+            .add(ComponentNeed.of(row));
       }
     }
   }
@@ -63,7 +68,11 @@ final class ItemReader {
               sheet.set(Item.RESIN, order.resin(), Origin.ORDER, because);
               sheet.set(Item.COLOUR, order.colour(), Origin.ORDER, because);
               return withInserts(sheet, order);
-            });
+            })
+        .then(
+            item ->
+                new Done<>(
+                    item.with(components.getOrDefault(key(order.item()), List.of()))));
   }
 
   private Attempt<ItemSheet> decode(OrderRow order) {

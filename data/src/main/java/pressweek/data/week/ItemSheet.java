@@ -15,7 +15,7 @@ final class ItemSheet {
   static final String PASSIVATION = "passivation";
 
   static final String INSERT_PIECES = "insert_pieces";
-  static final String ROHS = "rohs";
+  static final String ROHS = Item.ROHS;
 
   /** The prefix of the attributes of another insert in the same part. */
   static final String SECOND = "second_";

@@ -1,9 +1,11 @@
 package pressweek.data.week;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import pressweek.data.files.ColourRow;
 import pressweek.data.files.Folder;
 import pressweek.data.files.InputFile;
@@ -14,6 +16,7 @@ import pressweek.data.files.ResinRow;
 import pressweek.data.molding.Lightness;
 import pressweek.data.problem.Barrel;
 import pressweek.data.problem.Colour;
+import pressweek.data.problem.Component;
 import pressweek.data.problem.Insert;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Lot;
@@ -34,6 +37,7 @@ final class MaterialsBuilder {
   private final Map<String, Resin> resins = new LinkedHashMap<>();
   private final Map<ColourKey, Colour> colours = new LinkedHashMap<>();
   private final Map<String, Insert> inserts = new LinkedHashMap<>();
+  private final Set<String> stocked = new HashSet<>();
 
   private record ColourKey(String resin, String colour) {}
 
@@ -50,8 +54,7 @@ final class MaterialsBuilder {
       builder.bare(job.resin(), job.colour());
       job.options().stream()
           .flatMap(option -> option.making().takes().stream())
-          .map(Take::insert)
-          .forEach(builder::bareInsert);
+          .forEach(builder::bareTake);
     }
     setups.forEach(setup -> builder.bare(setup.resin(), setup.colour()));
     return new Materials(
@@ -122,21 +125,30 @@ final class MaterialsBuilder {
     }
   }
 
+  private void bareTake(Take take) {
+    stocked.add(take.insert());
+    if (take.component() == Component.INSERT) {
+      bareInsert(take.insert());
+    }
+  }
+
   private void bareInsert(String insert) {
     inserts.computeIfAbsent(
         insert,
         id -> new Insert(id, "", "", OptionalDouble.empty(), "", "", "", OptionalDouble.empty()));
   }
 
+  /** Stock of what runs take, and of every insert part, which might do in the place of another. */
   private Stock stock() {
+    stocked.addAll(inserts.keySet());
     List<Lot> lots =
         folder.materials().lots().stream()
-            .filter(row -> inserts.containsKey(row.what()))
+            .filter(row -> stocked.contains(row.what()))
             .map(this::lot)
             .toList();
     List<Receipt> receipts =
         folder.materials().receipts().stream()
-            .filter(row -> inserts.containsKey(row.what()))
+            .filter(row -> stocked.contains(row.what()))
             .map(this::receipt)
             .toList();
     return new Stock(folder.has(InputFile.LOTS), lots, receipts);
@@ -147,7 +159,7 @@ final class MaterialsBuilder {
         row.what(),
         row.lot(),
         row.bin(),
-        row.onHand(),
+        row.onHand().count(),
         row.received().map(clock::minute).orElse(0),
         clock.minute(row.expires()),
         row.status(),
@@ -156,6 +168,6 @@ final class MaterialsBuilder {
 
   private Receipt receipt(ReceiptRow row) {
     int expected = clock.minute(row.expected());
-    return new Receipt(row.what(), row.quantity(), expected, expected + row.inspectMin());
+    return new Receipt(row.what(), row.quantity().count(), expected, expected + row.inspectMin());
   }
 }

@@ -87,6 +87,7 @@ final class OptionFinder {
     Set<Gap> gaps = EnumSet.noneOf(Gap.class);
     List<String> reasons = new ArrayList<>();
     for (Mold mold : fitting) {
+      gaps.addAll(takes.gaps(work.item(), mold));
       Maker maker = Maker.of(work, mold);
       List<PressFit> fits = presses.fits(mold, work.resin(), work.item().standMm());
       for (PressFit fit : fits) {

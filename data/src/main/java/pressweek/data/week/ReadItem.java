@@ -8,10 +8,22 @@ import pressweek.data.problem.Item;
  *
  * @param item the item
  * @param inserts inserts that go into each part
+ * @param components tips, cartons and labels
  */
-record ReadItem(Item item, List<InsertNeed> inserts) {
+record ReadItem(Item item, List<InsertNeed> inserts, List<ComponentNeed> components) {
   ReadItem {
     inserts = List.copyOf(inserts);
+    components = List.copyOf(components);
+  }
+
+  /** An item with nothing but inserts. */
+  ReadItem(Item item, List<InsertNeed> inserts) {
+    this(item, inserts, List.of());
+  }
+
+  /** The same with these tips, cartons and labels. */
+  ReadItem with(List<ComponentNeed> others) {
+    return new ReadItem(item, inserts, others);
   }
 
   /** The value of an attribute; empty when the item does not have it. */

@@ -7,7 +7,8 @@ import pressweek.data.files.LotRow;
 import pressweek.data.problem.LotStatus;
 
 /**
- * Inserts in lots that are reserved for an order: usable, and not expired before the horizon's end.
+ * What lies in lots that are reserved for an order: usable, and not expired before the horizon's
+ * end.
  */
 final class Reservations {
   private final Map<Key, Integer> pieces = new HashMap<>();
@@ -18,7 +19,7 @@ final class Reservations {
     for (LotRow lot : lots) {
       boolean lasts = lot.expires().map(when -> clock.minute(when) >= clock.endMin()).orElse(true);
       if (!lot.reservedFor().isEmpty() && lasts && lot.status() == LotStatus.USABLE) {
-        pieces.merge(new Key(lot.what(), lot.reservedFor()), lot.onHand(), Integer::sum);
+        pieces.merge(new Key(lot.what(), lot.reservedFor()), lot.onHand().count(), Integer::sum);
       }
     }
   }

@@ -1,51 +1,62 @@
 package pressweek.data.week;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import pressweek.data.files.PlantRow.RunFigures;
-import pressweek.data.files.RunningRow;
 import pressweek.data.molding.Amounts;
+import pressweek.data.problem.Component;
 import pressweek.data.problem.Mold;
 import pressweek.data.problem.Option;
 import pressweek.data.problem.Take;
 
-/** Counts the inserts that a run takes from stock. */
+/** Counts what a run takes from stock: inserts, tips, cartons, labels, resin and masterbatch. */
 final class TakeFinder {
   private final RunFigures figures;
   private final Reservations reservations;
+  private final PlasticFinder plastic;
 
-  TakeFinder(RunFigures figures, Reservations reservations) {
+  TakeFinder(RunFigures figures, Reservations reservations, PlasticFinder plastic) {
     this.figures = figures;
     this.reservations = reservations;
+    this.plastic = plastic;
+  }
+
+  /** Pieces of a component for a run, and further ones for its start-up shots. */
+  private record Amount(Component kind, int run, int startup) {
+    Amount and(Amount more) {
+      return new Amount(kind, run + more.run, startup + more.startup);
+    }
+  }
+
+  /** A run by its shots, and the parts of its start-up shots that take inserts and tips. */
+  private record Shots(Mold mold, long shots, int startup) {
+    long parts() {
+      return shots * mold.cavities().live();
+    }
+
+    int startupParts() {
+      return mold.change().dummyPlugs() ? 0 : startup * mold.cavities().live();
+    }
   }
 
   /**
-   * The inserts of a run.
+   * What a run takes, each component once.
    *
    * @param shots shots of the run
-   * @param startupShots shots after a change, which take inserts unless the mold runs them with
-   *     plugs
+   * @param startupShots shots after a change, which take inserts and tips unless the mold runs them
+   *     with plugs
    */
   List<Take> takes(Work work, Mold mold, long shots, int startupShots) {
-    Map<String, Integer> perPart = new LinkedHashMap<>();
-    for (InsertNeed need : work.item().inserts()) {
-      if (!need.insert().isEmpty()) {
-        perPart.merge(need.insert(), need.pieces(), Integer::sum);
-      }
-    }
-    int live = mold.cavities().live();
-    int startupParts = mold.change().dummyPlugs() ? 0 : startupShots * live;
+    Map<String, Amount> needs = needs(work, new Shots(mold, shots, startupShots));
     List<Take> takes = new ArrayList<>();
-    perPart.forEach(
-        (insert, pieces) -> {
-          int needed =
-              Amounts.inserts(shots * live, pieces, figures.insertLossPct(), figures.samples());
-          Take take =
-              work.running().isPresent()
-                  ? continued(work, insert, needed, work.running().get())
-                  : fresh(work, insert, needed, startupParts * pieces);
+    needs.forEach(
+        (id, amount) -> {
+          Take take = take(work, id, work.running().isPresent() ? left(work, amount) : amount);
           if (take.pieces() + take.startupPieces() + take.reservedPieces() > 0) {
             takes.add(take);
           }
@@ -53,16 +64,75 @@ final class TakeFinder {
     return takes;
   }
 
-  /** A run in progress takes what is not at the press yet, and never starts up again. */
-  private Take continued(Work work, String insert, int needed, RunningRow running) {
-    int left = Math.max(0, needed - running.insertsAtPress().orElse(needed));
-    return fresh(work, insert, left, 0);
+  private Map<String, Amount> needs(Work work, Shots shots) {
+    Map<String, Amount> needs = new LinkedHashMap<>();
+    for (InsertNeed need : work.item().inserts()) {
+      if (!need.insert().isEmpty()) {
+        needs.merge(
+            need.insert(), inParts(Component.INSERT, need.pieces(), shots), Amount::and);
+      }
+    }
+    for (ComponentNeed need : work.item().components()) {
+      Amount amount =
+          need.kind() == Component.TIP
+              ? inParts(need.kind(), need.pieces(), shots)
+              : new Amount(
+                  need.kind(), Amounts.packs(work.good(), need.pieces(), need.per()), 0);
+      needs.merge(need.id(), amount, Amount::and);
+    }
+    plastic
+        .masses(work.item(), shots.mold(), shots.shots(), shots.startup())
+        .forEach(
+            mass ->
+                needs.merge(
+                    mass.id(),
+                    new Amount(mass.kind(), mass.grams(), mass.startupGrams()),
+                    Amount::and));
+    return needs;
   }
 
-  private Take fresh(Work work, String insert, int needed, int startup) {
+  /** What is in every part, good or not: inserts and tips. */
+  private Amount inParts(Component kind, int pieces, Shots shots) {
+    int run =
+        Amounts.inserts(shots.parts(), pieces, figures.insertLossPct(), figures.samples());
+    return new Amount(kind, run, shots.startupParts() * pieces);
+  }
+
+  /**
+   * A run in progress takes the inserts that are not at its press yet, and never starts up again;
+   * all else that it needs is there.
+   */
+  private static Amount left(Work work, Amount amount) {
+    int atPress =
+        work.running().flatMap(row -> present(row.insertsAtPress())).orElse(amount.run());
+    boolean insert = amount.kind() == Component.INSERT;
+    return new Amount(amount.kind(), insert ? Math.max(0, amount.run() - atPress) : 0, 0);
+  }
+
+  private static Optional<Integer> present(java.util.OptionalInt number) {
+    return number.isPresent() ? Optional.of(number.getAsInt()) : Optional.empty();
+  }
+
+  private Take take(Work work, String id, Amount amount) {
     int own =
-        Math.min(needed, reservations.available(insert, work.order().order(), work.order().id()));
-    return new Take(insert, needed - own, startup, own);
+        Math.min(
+            amount.run(), reservations.available(id, work.order().order(), work.order().id()));
+    return new Take(
+        id,
+        amount.run() - own,
+        amount.startup(),
+        own,
+        Optional.of(amount.kind()).filter(kind -> kind != Component.INSERT));
+  }
+
+  /** What of an item's components is not checked, beside its inserts. */
+  Set<Gap> gaps(ReadItem item, Mold mold) {
+    Set<Gap> gaps = EnumSet.noneOf(Gap.class);
+    gaps.addAll(plastic.gaps(item, mold));
+    if (item.components().stream().anyMatch(need -> !plastic.lists(need.id()))) {
+      gaps.add(Gap.COMPONENT_STOCK);
+    }
+    return gaps;
   }
 
   /**
