@@ -37,6 +37,7 @@ public final class Audit {
     InsertCheck.check(week, findings);
     PullCheck.check(week, findings);
     LotCheck.check(week, findings);
+    StockUseCheck.check(week, findings);
     WaitCheck.check(week, findings);
     Ledger ledger = new Ledger(week);
     ChargeCheck.check(week, ledger, findings);

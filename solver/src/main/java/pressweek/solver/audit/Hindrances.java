@@ -1,10 +1,9 @@
 package pressweek.solver.audit;
 
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
-import pressweek.data.problem.Take;
 
 /** What keeps a running job from going on, given all other runs of the plan. */
 final class Hindrances {
@@ -12,8 +11,7 @@ final class Hindrances {
   private final Spans working;
   private final List<Balance.Shortage> operators;
   private final List<MoldAway> away;
-  private final InsertStock stock;
-  private final boolean stockChecked;
+  private final StockBook stock;
 
   Hindrances(PressWalk walk, Stay stay, Week week) {
     this.stay = stay;
@@ -24,8 +22,7 @@ final class Hindrances {
             ? OperatorCheck.balance(week, other -> other != stay).lessThan(need)
             : List.of();
     away = MoldAway.byMold(week.problem()).getOrDefault(stay.option().mold(), List.of());
-    stock = new InsertStock(week);
-    stockChecked = week.problem().materials().stock().checked();
+    stock = new StockBook(week);
   }
 
   /**
@@ -60,27 +57,29 @@ final class Hindrances {
         return OptionalLong.of(shortage.span().toMin());
       }
     }
-    return stockChecked ? insertsThere(run.fromMin()) : OptionalLong.empty();
+    return componentsThere(run.fromMin());
   }
 
-  private OptionalLong insertsThere(long start) {
-    Map<String, Long> needs = new HashMap<>();
-    for (Take take : stay.option().making().takes()) {
-      needs.merge(take.insert(), stay.freePieces(take), Long::sum);
-    }
-    long needMin = stock.needMin(start);
-    for (Map.Entry<String, Long> need : needs.entrySet()) {
-      String insert = need.getKey();
-      long taken =
-          stock.draws().getOrDefault(insert, List.of()).stream()
-              .filter(draw -> !draw.stay().equals(stay) && draw.needMin() <= needMin)
-              .mapToLong(InsertStock.Draw::pieces)
-              .sum();
-      if (stock.cameIn(insert, needMin) - taken < need.getValue()) {
-        long next = stock.nextReceipt(insert, needMin).orElse(Long.MAX_VALUE);
+  private OptionalLong componentsThere(long start) {
+    for (Map.Entry<String, List<StockBook.Draw>> entry : stock.draws().entrySet()) {
+      List<StockBook.Draw> moved = new ArrayList<>();
+      boolean takes = false;
+      for (StockBook.Draw draw : entry.getValue()) {
+        boolean own = draw.stay().equals(stay);
+        takes |= own && draw.pieces() > 0;
+        moved.add(own ? draw.at(start) : draw);
+      }
+      if (takes && isShort(entry.getKey(), moved)) {
+        long needMin = stock.needMin(start);
+        long next = stock.nextReceipt(entry.getKey(), needMin).orElse(Long.MAX_VALUE);
         return OptionalLong.of(next == Long.MAX_VALUE ? next : next + start - needMin);
       }
     }
     return OptionalLong.empty();
+  }
+
+  private boolean isShort(String what, List<StockBook.Draw> draws) {
+    return stock.shortages(what, draws).stream()
+        .anyMatch(shortage -> shortage.draw().stay().equals(stay));
   }
 }

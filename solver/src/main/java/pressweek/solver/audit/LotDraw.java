@@ -12,7 +12,7 @@ import pressweek.data.plan.Pull;
 import pressweek.data.plan.Rule;
 import pressweek.data.problem.Take;
 
-/** The pulls of one insert part, drawn from its lots and receipts one after the other. */
+/** The pulls of one component, drawn from its lots and receipts one after the other. */
 final class LotDraw {
   private final String insert;
   private final List<Source> sources;
@@ -29,7 +29,7 @@ final class LotDraw {
     this.findings = findings;
   }
 
-  private record Drawn(Stay stay, Source source) {}
+  private record Drawn(Stay stay, Source source, long pieces) {}
 
   /**
    * Draws pulls that are needed at the same time, and sees that together they used what comes
@@ -49,12 +49,62 @@ final class LotDraw {
             findings.add(
                 Rule.LOTS,
                 Objects.requireNonNull(stays.get(run)).run(),
-                "leaves %d of insert %s in lots reserved for it".formatted(left, insert));
+                "leaves %d of %s in lots reserved for it"
+                    .formatted(left, thing(Objects.requireNonNull(stays.get(run)))));
           }
         });
     long needMin = together.get(0).needByMin();
-    drawn.forEach(each -> order(each, needMin));
+    drawn.forEach(each -> order(each, needMin, least(each, drawn)));
+    drawn.stream()
+        .filter(each -> each.stay().job().traced())
+        .map(Drawn::stay)
+        .distinct()
+        .forEach(stay -> mixed(drawn.stream().filter(d -> d.stay().equals(stay)).toList(), needMin));
   }
+
+  /**
+   * What must be left in a source for a run to have had to take it before the one that it took: a
+   * traced run that takes all from one source may leave what does not suffice.
+   */
+  private static long least(Drawn one, List<Drawn> all) {
+    List<Drawn> own = alike(one, all);
+    boolean single = own.stream().map(Drawn::source).distinct().count() == 1;
+    return one.stay().job().traced() && single
+        ? own.stream().mapToLong(Drawn::pieces).sum()
+        : 1;
+  }
+
+  /** All that the same run draws, reserved or free as the one. */
+  private static List<Drawn> alike(Drawn one, List<Drawn> all) {
+    return all.stream()
+        .filter(each -> each.stay().equals(one.stay()))
+        .filter(each -> each.source().reservedFor().equals(one.source().reservedFor()))
+        .toList();
+  }
+
+  /** A traced run takes its free stock from one source where one suffices. */
+  private void mixed(List<Drawn> ofRun, long needMin) {
+    List<Drawn> own = ofRun.stream().filter(each -> each.source().isFree()).toList();
+    if (own.stream().map(Drawn::source).distinct().count() < 2) {
+      return;
+    }
+    Stay stay = own.get(0).stay();
+    long need = own.stream().mapToLong(Drawn::pieces).sum();
+    for (Source source : sources) {
+      long had =
+          own.stream().filter(d -> d.source() == source).mapToLong(Drawn::pieces).sum();
+      boolean serves = source.isFree() && source.serves(needMin, stay.run().startMin());
+      if (serves && source.left() + had >= need) {
+        findings.add(
+            Rule.LOTS,
+            stay.run(),
+            "mixes lots of %s, though %s suffices for all %d"
+                .formatted(thing(stay), source.words(clock), need));
+        return;
+      }
+    }
+  }
+
 
   private long reserved(Stay stay) {
     return stay.option().making().takes().stream()
@@ -69,7 +119,8 @@ final class LotDraw {
     List<Drawn> drawn = new ArrayList<>();
     for (Source source : named) {
       boolean mine = isFor(source, stay);
-      if (source.barred().isEmpty() && (source.isFree() || mine)) {
+      boolean good = source.barred().isEmpty() && !source.hasExpired(stay.run().startMin());
+      if (good && (source.isFree() || mine)) {
         long atMost = mine ? Math.min(pieces, reservedLeft.getOrDefault(pull.run(), 0L)) : pieces;
         long taken = source.take(atMost);
         pieces -= taken;
@@ -77,7 +128,7 @@ final class LotDraw {
           reservedLeft.merge(pull.run(), -taken, Long::sum);
         }
         if (taken > 0) {
-          drawn.add(new Drawn(stay, source));
+          drawn.add(new Drawn(stay, source, taken));
         }
       }
     }
@@ -98,9 +149,9 @@ final class LotDraw {
       findings.add(
           Rule.LOTS,
           stay.run(),
-          "pulls insert %s from lot \"%s\", bin \"%s\", receipt \"%s\", which does not exist"
+          "pulls %s from lot \"%s\", bin \"%s\", receipt \"%s\", which does not exist"
               .formatted(
-                  insert,
+                  thing(stay),
                   pull.lot(),
                   pull.bin(),
                   pull.receiptMin() == 0 ? "" : clock.text(pull.receiptMin())));
@@ -108,8 +159,8 @@ final class LotDraw {
       findings.add(
           Rule.LOTS,
           stay.run(),
-          "pulls insert %s by %s from %s, which may be used only then"
-              .formatted(insert, clock.text(pull.needByMin()), named.get(0).words(clock)));
+          "pulls %s by %s from %s, which may be used only then"
+              .formatted(thing(stay), clock.text(pull.needByMin()), named.get(0).words(clock)));
     }
     return named;
   }
@@ -118,6 +169,8 @@ final class LotDraw {
     String why = "which has %d less".formatted(pieces);
     if (!source.barred().isEmpty()) {
       why = "which " + source.barred();
+    } else if (source.hasExpired(stay.run().startMin())) {
+      why = "which has expired by then";
     } else if (!source.isFree()) {
       why =
           isFor(source, stay)
@@ -127,12 +180,12 @@ final class LotDraw {
     findings.add(
         Rule.LOTS,
         stay.run(),
-        "pulls %d of insert %s from %s, %s"
-            .formatted(pull.pieces(), insert, source.words(clock), why));
+        "pulls %d of %s from %s, %s"
+            .formatted(pull.pieces(), thing(stay), source.words(clock), why));
   }
 
   /** A source that the pull should have emptied before it went on to the one that it used. */
-  private void order(Drawn drawn, long needMin) {
+  private void order(Drawn drawn, long needMin, long least) {
     boolean free = drawn.source().isFree();
     Comparator<Source> order =
         free
@@ -141,8 +194,8 @@ final class LotDraw {
                 .thenComparing(Source.FIRST_TO_USE);
     sources.stream()
         .filter(source -> free ? source.isFree() : isFor(source, drawn.stay()))
-        .filter(source -> source.barred().isEmpty() && source.usableMin() <= needMin)
-        .filter(source -> source.left() > 0 && order.compare(source, drawn.source()) < 0)
+        .filter(source -> source.serves(needMin, drawn.stay().run().startMin()))
+        .filter(source -> source.left() >= least && order.compare(source, drawn.source()) < 0)
         .filter(passedOver::add)
         .findFirst()
         .ifPresent(
@@ -150,9 +203,9 @@ final class LotDraw {
                 findings.add(
                     Rule.LOTS,
                     drawn.stay().run(),
-                    "pulls insert %s from %s, but %s comes first and has %d left"
+                    "pulls %s from %s, but %s comes first and has %d left"
                         .formatted(
-                            insert,
+                            thing(drawn.stay()),
                             drawn.source().words(clock),
                             first.words(clock),
                             first.left())));
@@ -160,6 +213,10 @@ final class LotDraw {
 
   private static boolean isFor(Source source, Stay stay) {
     return isLine(source, stay) || source.reservedFor().equals(stay.job().line().order());
+  }
+
+  private String thing(Stay stay) {
+    return stay.component(insert).word() + " " + insert;
   }
 
   private static boolean isLine(Source source, Stay stay) {

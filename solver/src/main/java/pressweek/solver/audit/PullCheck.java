@@ -14,11 +14,13 @@ import pressweek.data.problem.Take;
 final class PullCheck {
   private final Week week;
   private final Findings findings;
+  private final StockBook book;
   private final Map<String, Stay> stays = new LinkedHashMap<>();
 
   private PullCheck(Week week, Findings findings) {
     this.week = week;
     this.findings = findings;
+    book = new StockBook(week);
     week.stays().forEach(stay -> stays.putIfAbsent(stay.run().id(), stay));
   }
 
@@ -56,32 +58,36 @@ final class PullCheck {
       findings.add(
           Rule.LOTS,
           stay.run(),
-          "has insert %s pulled to press %s".formatted(pull.insert(), pull.press()));
+          "has %s pulled to press %s".formatted(thing(stay, pull), pull.press()));
     }
     long need = (long) stay.run().startMin() - week.problem().plant().crew().insertLeadMin();
     if (pull.needByMin() != need) {
       findings.add(
           Rule.LOTS,
           stay.run(),
-          "has insert %s pulled by %s; expected by %s"
+          "has %s pulled by %s; expected by %s"
               .formatted(
-                  pull.insert(), clock.text(pull.needByMin()), clock.text(need, pull.needByMin())));
+                  thing(stay, pull), clock.text(pull.needByMin()), clock.text(need, pull.needByMin())));
     }
     if (pull.pieces() < 1) {
       findings.add(
           Rule.LOTS,
           stay.run(),
-          "has a pull of %d of insert %s; expected at least 1"
-              .formatted(pull.pieces(), pull.insert()));
+          "has a pull of %d of %s; expected at least 1"
+              .formatted(pull.pieces(), thing(stay, pull)));
     }
     boolean names = !pull.lot().isEmpty() || !pull.bin().isEmpty() || pull.receiptMin() != 0;
-    if (!week.problem().materials().stock().checked() && names) {
+    if (names && !stay.counts(pull.insert(), book)) {
       findings.add(
           Rule.LOTS,
           stay.run(),
-          "pulls insert %s from a lot, bin or receipt, but the plant gave no lots"
-              .formatted(pull.insert()));
+          "pulls %s from a lot, bin or receipt, but the plant gave no lots"
+              .formatted(thing(stay, pull)));
     }
+  }
+
+  private static String thing(Stay stay, Pull pull) {
+    return stay.component(pull.insert()).word() + " " + pull.insert();
   }
 
   private void sums(Stay stay, Map<String, Long> pulled) {
@@ -99,7 +105,8 @@ final class PullCheck {
         findings.add(
             Rule.LOTS,
             stay.run(),
-            "has pulls of %d of insert %s; it needs %d".formatted(sum, insert, need));
+            "has pulls of %d of %s %s; it needs %d"
+                .formatted(sum, stay.component(insert).word(), insert, need));
       }
     }
   }

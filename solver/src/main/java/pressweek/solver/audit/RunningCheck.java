@@ -36,12 +36,12 @@ final class RunningCheck {
     }
   }
 
-  /** True when the inserts that the job still needs never come in, so that it cannot go on. */
+  /**
+   * True when what the job still needs never comes in, so that it cannot go on; lots that expire
+   * within the horizon are not counted on.
+   */
   private static boolean starved(Week week, PressState state) {
-    if (!week.problem().materials().stock().checked()) {
-      return false;
-    }
-    InsertStock stock = new InsertStock(week);
+    StockBook stock = new StockBook(week);
     long last = stock.needMin(week.problem().plant().hours().endMin());
     List<Option> options =
         week.problem().jobs().stream()
@@ -54,6 +54,7 @@ final class RunningCheck {
             .allMatch(
                 option ->
                     option.making().takes().stream()
+                        .filter(stock::counts)
                         .anyMatch(take -> stock.cameIn(take.insert(), last) < take.pieces()));
   }
 

@@ -18,6 +18,8 @@ final class Source {
           .thenComparingLong(source -> source.receivedMin)
           .thenComparing(source -> source.lot);
 
+  private static final int NEVER = Integer.MAX_VALUE;
+
   private final String lot;
   private final String bin;
   private final String reservedFor;
@@ -59,8 +61,8 @@ final class Source {
     String barred = "";
     if (lot.status() == LotStatus.HELD) {
       barred = "is held";
-    } else if (!InsertStock.usable(lot, horizonEndMin)) {
-      barred = "expires before the horizon ends";
+    } else if (!lot.reservedFor().isEmpty() && lot.expiresMin().orElse(NEVER) < horizonEndMin) {
+      barred = "is reserved and expires before the horizon ends";
     }
     return new Source(lot, barred);
   }
@@ -82,6 +84,16 @@ final class Source {
 
   long usableMin() {
     return usableMin;
+  }
+
+  /** True when no run that starts then may take it any more. */
+  boolean hasExpired(long runStartMin) {
+    return runStartMin >= expiresMin;
+  }
+
+  /** True when a run that starts then and needs it by that time may take it. */
+  boolean serves(long needMin, long runStartMin) {
+    return barred.isEmpty() && usableMin <= needMin && !hasExpired(runStartMin);
   }
 
   String barred() {

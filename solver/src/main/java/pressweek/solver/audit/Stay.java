@@ -1,6 +1,8 @@
 package pressweek.solver.audit;
 
+import java.util.Optional;
 import pressweek.data.plan.Run;
+import pressweek.data.problem.Component;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Option;
 import pressweek.data.problem.Take;
@@ -30,7 +32,21 @@ record Stay(Step step, Job job, Option option, boolean running, DueChange due) {
     return (long) run().endMin() + job.deadline().afterMin();
   }
 
-  /** Pieces of an insert that it takes from free stock. */
+  /** What a thing is that it takes; an insert when it takes none of it. */
+  Component component(String what) {
+    return option.making().takes().stream()
+        .filter(take -> take.insert().equals(what))
+        .map(Take::component)
+        .findFirst()
+        .orElse(Component.INSERT);
+  }
+
+  /** True when stock of something is counted for this run. */
+  boolean counts(String what, StockBook book) {
+    return book.counts(new Take(what, 0, 0, 0, Optional.of(component(what))));
+  }
+
+  /** Pieces of a component that it takes from free stock. */
   long freePieces(Take take) {
     return (long) take.pieces() + (due.exchanges() ? take.startupPieces() : 0);
   }

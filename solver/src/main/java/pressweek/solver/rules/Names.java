@@ -9,7 +9,6 @@ import pressweek.data.problem.Option;
 import pressweek.data.problem.Press;
 import pressweek.data.problem.PressState;
 import pressweek.data.problem.Problem;
-import pressweek.data.problem.Take;
 
 /** Numbers for the names of a problem. Tooling 0 and material 0 stand for "none or not known". */
 public final class Names {
@@ -19,13 +18,11 @@ public final class Names {
   private final Map<String, Integer> presses = new LinkedHashMap<>();
   private final Map<String, Integer> molds = new LinkedHashMap<>();
   private final Map<String, Integer> toolings = new LinkedHashMap<>();
-  private final Map<String, Integer> inserts = new LinkedHashMap<>();
   private final Map<String, Integer> resins = new LinkedHashMap<>();
   private final Map<Material, Integer> materials = new LinkedHashMap<>();
   private final Map<String, Integer> jobs = new LinkedHashMap<>();
   private final List<String> moldsList;
   private final List<String> toolingsList;
-  private final List<String> insertsList;
   private final List<Material> materialsList;
 
   public Names(Problem problem) {
@@ -51,14 +48,10 @@ public final class Names {
       materials.putIfAbsent(new Material(job.resin(), job.colour()), materials.size());
       for (Option option : job.options()) {
         add(option.tooling(), toolings);
-        for (Take take : option.making().takes()) {
-          add(take.insert(), inserts);
-        }
       }
     }
     moldsList = list(molds);
     toolingsList = list(toolings);
-    insertsList = list(inserts);
     materialsList = list(materials);
   }
 
@@ -85,10 +78,6 @@ public final class Names {
     return get(toolings, id);
   }
 
-  public int insert(String id) {
-    return get(inserts, id);
-  }
-
   public int resin(String id) {
     return get(resins, id);
   }
@@ -110,11 +99,6 @@ public final class Names {
   /** All toolings in the order of their numbers. */
   public List<String> toolings() {
     return toolingsList;
-  }
-
-  /** All inserts in the order of their numbers. */
-  public List<String> inserts() {
-    return insertsList;
   }
 
   /** All materials in the order of their numbers. */

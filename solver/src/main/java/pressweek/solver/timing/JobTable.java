@@ -28,15 +28,21 @@ final class JobTable {
   final int[] run;
   final int[] startup;
   final int[] operators;
+
+  /** Takes of components that can run short, those of an option one after the other. */
   final int[] firstTake;
-  final int[] takeInsert;
+
+  final int[] takeComponent;
   final int[] takePieces;
   final int[] takeStartup;
+
+  /** True when a component of the option has a lot that expires within the horizon. */
+  final boolean[] expiring;
 
   private final int presses;
   private final int[] from;
 
-  JobTable(Problem problem, Names names) {
+  JobTable(Problem problem, Names names, StockTable stock) {
     jobs = problem.jobs();
     presses = problem.floor().presses().size();
     int n = jobs.size();
@@ -60,10 +66,12 @@ final class JobTable {
             .flatMap(j -> j.options().stream())
             .mapToInt(o -> o.making().takes().size())
             .sum();
-    takeInsert = new int[takes];
+    takeComponent = new int[takes];
     takePieces = new int[takes];
     takeStartup = new int[takes];
+    expiring = new boolean[options];
     fill(problem, names);
+    fillTakes(stock);
   }
 
   private void fill(Problem problem, Names names) {
@@ -129,13 +137,22 @@ final class JobTable {
     run[o] = candidate.pace().runMin();
     startup[o] = candidate.pace().startupMin();
     operators[o] = candidate.pace().operatorThousandths();
-    int t = firstTake[o];
-    for (Take take : candidate.making().takes()) {
-      takeInsert[t] = names.insert(take.insert());
-      takePieces[t] = take.pieces();
-      takeStartup[t] = take.startupPieces();
-      t++;
+  }
+
+  private void fillTakes(StockTable table) {
+    int t = 0;
+    for (int o = 0; o < firstTake.length - 1; o++) {
+      for (Take take : option[o] == null ? List.<Take>of() : option[o].making().takes()) {
+        int component = table.number(take);
+        if (component >= 0) {
+          takeComponent[t] = component;
+          takePieces[t] = take.pieces();
+          takeStartup[t] = take.startupPieces();
+          expiring[o] |= table.expires(component);
+          t++;
+        }
+      }
+      firstTake[o + 1] = t;
     }
-    firstTake[o + 1] = t;
   }
 }

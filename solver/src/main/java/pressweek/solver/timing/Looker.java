@@ -13,7 +13,7 @@ final class Looker {
   private final PressStates states;
   private final SetterPool setters;
   private final OperatorLoad operators;
-  private final InsertStock stock;
+  private final ComponentStock stock;
   private final MoldAway away;
   private final ChangeRules changes;
   private final Recorder recorder;
@@ -32,7 +32,7 @@ final class Looker {
   }
 
   /** What presses share. */
-  record Shared(SetterPool setters, OperatorLoad operators, InsertStock stock, MoldAway away) {}
+  record Shared(SetterPool setters, OperatorLoad operators, ComponentStock stock, MoldAway away) {}
 
   /** Minutes to take a mold off. */
   int dismountMin(int mold) {
@@ -137,11 +137,11 @@ final class Looker {
     look.exchanged = (changes.kinds & ~ChangeRules.FOOD) != 0;
   }
 
-  /** Moves the start on until press, setter, inserts, mold and operators all agree. */
+  /** Moves the start on until press, setter, components, mold and operators all agree. */
   private void settle(int press, int job, int option, int from) {
     Spans hours = week.hours[press];
     int run = jobs.run[option] + (look.exchanged ? jobs.startup[option] : 0);
-    int ready = insertsReady(option);
+    int ready = componentsReady(option, job, from);
     int at = from;
     while (true) {
       at = place(hours, at, run);
@@ -205,9 +205,11 @@ final class Looker {
   private int firstObjection(int press, int job, int option, int ready) {
     int start = look.start;
     int mold = jobs.mold[option];
-    if (look.runStart < ready) {
-      int at = later(press, ready);
-      pushInserts(option, start, at);
+    int there =
+        jobs.expiring[option] ? componentsReady(option, job, look.runStart) : ready;
+    if (look.runStart < there) {
+      int at = later(press, there);
+      pushComponents(option, job, start, at);
       return at;
     }
     if (look.runStart < week.promised[job]) {
@@ -252,7 +254,7 @@ final class Looker {
         at = Math.max(at, states.moldFree[mold] + (on >= 0 ? changes.dismountMin(mold) : 0));
       }
       at = away.back(mold, job, at, at + look.minutes + jobs.run[o]);
-      int ready = insertsReady(o);
+      int ready = componentsReady(o, job, at + look.minutes);
       if (ready < Spans.FAR) {
         best = Math.min(best, Math.max(at + look.minutes, ready) - clock);
       }
@@ -260,15 +262,36 @@ final class Looker {
     return best;
   }
 
-  private int insertsReady(int option) {
+  /**
+   * The first start of a run, from a time on where lots expire, at which its components are there.
+   */
+  private int componentsReady(int option, int job, int from) {
     int ready = 0;
     for (int t = jobs.firstTake[option]; t < jobs.firstTake[option + 1]; t++) {
-      int at = stock.ready(jobs.takeInsert[t], pieces(t, look.exchanged));
-      if (at > 0) {
-        ready = Math.max(ready, at >= Spans.FAR ? Spans.FAR : at + week.insertLead);
+      int component = jobs.takeComponent[t];
+      if (!jobs.expiring[option] || !week.stock.expires(component)) {
+        int at = stock.ready(component, pieces(t, look.exchanged));
+        if (at > 0) {
+          ready = Math.max(ready, at >= Spans.FAR ? Spans.FAR : at + week.insertLead);
+        }
       }
     }
-    return ready;
+    return jobs.expiring[option] ? beforeExpiry(option, job, Math.max(ready, from)) : ready;
+  }
+
+  /** The first start from a time on at which all components with a lot that expires are there. */
+  private int beforeExpiry(int option, int job, int from) {
+    int start = from;
+    int before = -1;
+    while (before != start && start < Spans.FAR) {
+      before = start;
+      for (int t = jobs.firstTake[option]; t < jobs.firstTake[option + 1]; t++) {
+        if (start < Spans.FAR && week.stock.expires(jobs.takeComponent[t])) {
+          start = stock.start(jobs.takeComponent[t], pieces(t, look.exchanged), job, start);
+        }
+      }
+    }
+    return start;
   }
 
   /** Pieces of a take, with start-up pieces after an exchange. */
@@ -288,21 +311,26 @@ final class Looker {
     }
   }
 
-  private void pushInserts(int option, int from, int until) {
+  private void pushComponents(int option, int job, int from, int until) {
     if (recorder.on()) {
       StringBuilder names = new StringBuilder();
       for (int t = jobs.firstTake[option]; t < jobs.firstTake[option + 1]; t++) {
-        int at = stock.ready(jobs.takeInsert[t], pieces(t, look.exchanged));
-        if (at > 0 && at + week.insertLead > look.runStart) {
+        if (isMissing(t, job)) {
           names.append(names.isEmpty() ? "" : "|");
-          names.append(insertName(jobs.takeInsert[t]));
+          names.append(week.stock.name(jobs.takeComponent[t]));
         }
       }
       push(Cause.INSERTS, names.toString(), from, until);
     }
   }
 
-  private String insertName(int insert) {
-    return week.names.inserts().get(insert);
+  private boolean isMissing(int take, int job) {
+    int component = jobs.takeComponent[take];
+    int pieces = pieces(take, look.exchanged);
+    if (week.stock.expires(component)) {
+      return stock.start(component, pieces, job, look.runStart) > look.runStart;
+    }
+    int at = stock.ready(component, pieces);
+    return at > 0 && at + week.insertLead > look.runStart;
   }
 }

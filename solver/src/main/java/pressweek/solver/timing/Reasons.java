@@ -1,8 +1,12 @@
 package pressweek.solver.timing;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import pressweek.data.plan.Cause;
+import pressweek.data.problem.Component;
 import pressweek.data.problem.Job;
+import pressweek.data.problem.Take;
 import pressweek.data.problem.Unplaced;
 
 /** Says why a job found no place and what would cure it. */
@@ -18,8 +22,9 @@ final class Reasons {
         job.line().line(),
         job.item().code(),
         job.quantity().good(),
-        reason(last, press),
-        cure(last, press, job));
+        reason(last, press, job),
+        cure(last, press, job),
+        last.cause() == Cause.INSERTS ? Optional.of(last.what()) : Optional.empty());
   }
 
   /** A job that no press may take. */
@@ -42,9 +47,9 @@ final class Reasons {
     return pushes.get(pushes.size() - 1);
   }
 
-  private static String reason(Recorder.Push push, String press) {
+  private static String reason(Recorder.Push push, String press, Job job) {
     return switch (push.cause()) {
-      case INSERTS -> "insert " + push.what() + " is not in the house in time";
+      case INSERTS -> components(push.what(), job) + " not in the house in time";
       case MOLD -> "mold " + push.what() + " is not free in time";
       case MOLD_AWAY -> "mold " + push.what() + " is away";
       case SETTER -> "no setter for its change on " + press + " in time";
@@ -56,9 +61,25 @@ final class Reasons {
     };
   }
 
+  /** {@code insert A is}, {@code insert A and carton B are}. */
+  private static String components(String what, Job job) {
+    List<String> words = new ArrayList<>();
+    for (String id : what.split("\\|", -1)) {
+      Component component =
+          job.options().stream()
+              .flatMap(option -> option.making().takes().stream())
+              .filter(take -> take.insert().equals(id))
+              .map(Take::component)
+              .findFirst()
+              .orElse(Component.INSERT);
+      words.add(component.word() + " " + id);
+    }
+    return String.join(" and ", words) + (words.size() == 1 ? " is" : " are");
+  }
+
   private static String cure(Recorder.Push push, String press, Job job) {
     return switch (push.cause()) {
-      case INSERTS -> "an earlier or larger receipt of " + push.what();
+      case INSERTS -> "an earlier or larger receipt of " + push.what().replace("|", " and ");
       case MOLD, MOLD_AWAY, PROMISED ->
           "the mold back earlier, or a second one for " + job.item().code();
       case SETTER -> "a setter in another shift";

@@ -10,7 +10,7 @@ import pressweek.solver.timing.Recorder.Event;
 
 /**
  * From sequences to clock times. Presses are taken by the time of their next step; the first one
- * starts its next job if press, mold, setter, operators, inserts, shifts and promises allow, else
+ * starts its next job if press, mold, setter, operators, components, shifts and promises allow, else
  * it is put back to the first time at which they could. So every sequence gives a plan that keeps
  * the hard rules; what cannot start within the horizon is left out and priced. Not for use by
  * several threads.
@@ -21,7 +21,7 @@ public final class TimingPass {
   private final PressStates states;
   private final SetterPool setters;
   private final OperatorLoad operators;
-  private final InsertStock stock;
+  private final ComponentStock stock;
   private final Looker looker;
   private final PressHeap heap;
   private final Recorder recorder;
@@ -37,7 +37,7 @@ public final class TimingPass {
     states = new PressStates(week);
     setters = new SetterPool(week.problem.plant().hours(), crew);
     operators = new OperatorLoad(week.problem.plant().hours(), crew.operatorsChecked(), week.hours);
-    stock = new InsertStock(week.problem, week.names);
+    stock = new ComponentStock(week);
     MoldAway away = new MoldAway(week.problem, week.names, kept);
     looker = new Looker(week, states, new Looker.Shared(setters, operators, stock, away), recorder);
     heap = new PressHeap(week.presses);
@@ -262,7 +262,8 @@ public final class TimingPass {
     states.free[press] = look.runEnd;
     operators.take(press, look.runEnd, jobs.operators[option]);
     for (int t = jobs.firstTake[option]; t < jobs.firstTake[option + 1]; t++) {
-      stock.take(jobs.takeInsert[t], looker.pieces(t, look.exchanged));
+      int pieces = looker.pieces(t, look.exchanged);
+      stock.take(jobs.takeComponent[t], pieces, job, look.runStart);
     }
     if (look.exchanged) {
       cost += charges.startUp(jobs.material[job], jobs.option[option].making().startupGrams());

@@ -22,6 +22,7 @@ import pressweek.solver.rules.Names;
 public final class WeekTables {
   final Problem problem;
   final Names names;
+  final StockTable stock;
   final JobTable jobs;
   final Charges charges;
   final Spans[] hours;
@@ -63,7 +64,8 @@ public final class WeekTables {
   public WeekTables(Problem problem) {
     this.problem = problem;
     names = new Names(problem);
-    jobs = new JobTable(problem, names);
+    stock = new StockTable(problem);
+    jobs = new JobTable(problem, names, stock);
     charges = new Charges(problem, names);
     List<Press> list = problem.floor().presses();
     presses = list.size();

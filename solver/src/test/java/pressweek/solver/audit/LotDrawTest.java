@@ -99,7 +99,9 @@ class LotDrawTest {
             "run R2 (4711/2) on P2 needs 50 of insert I1 by Mon 2026-11-30 05:30, only 49 are free"
                 + " then",
             "run R2 (4711/2) on P2 pulls 41 of insert I1 from the receipt of Mon 2026-11-30 05:00,"
-                + " which has 1 less");
+                + " which has 1 less",
+            "over the week 1 more of I1 are pulled from the receipt of Mon 2026-11-30 05:00 than it"
+                + " holds");
   }
 
   @Test

@@ -210,8 +210,8 @@ final class WeekPlan {
         pull("R6 P2 I1 L2", "Mon 12:23", 0, 30), // leaves 50
         pull("R3 P1 I1 L3", "Mon 15:48", 0, 60), // reserved
         pull("R3 P1 I1 L2", "Mon 15:48", 0, 46), // 40 + 6, leaves 4
-        pull("R7 P2 I1 L2", "Mon 17:01", 0, 4), // 100, a clearance has no start-up
-        pull("R7 P2 I1 -", "Mon 17:01", receipt, 96), // leaves 204
+        // 100, a clearance has no start-up; food-grade, so not 4 of L2 and the rest of another
+        pull("R7 P2 I1 -", "Mon 17:01", receipt, 100), // leaves 200
         pull("R4 P1 I1 -", "Mon 21:00", receipt, 120), // no change, no start-up
         pull("R8 P3 I2 K1", "Tue 06:26", 0, 155), // 150 + 5, leaves 45
         pull("R9 P3 I2 K1", "Thu 06:20", 0, 43)); // 40 + 3

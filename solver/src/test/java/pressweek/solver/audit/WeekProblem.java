@@ -162,7 +162,7 @@ final class WeekProblem {
                 lot("I1", "L2", 80, ""),
                 lot("I1", "L3", 60, "B"),
                 Edited.set(lot("I1", "L4", 500, ""), "status", LotStatus.HELD),
-                lot("I1", "L5", 500, "", at("Thu 05:00")),
+                lot("I1", "L5", 500, "", at("Mon 05:00")),
                 lot("I2", "K1", 200, "")),
             List.of(new Receipt("I1", 300, at("Mon 13:00"), at("Mon 15:00")))));
   }
