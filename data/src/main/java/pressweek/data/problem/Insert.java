@@ -1,5 +1,6 @@
 package pressweek.data.problem;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -13,6 +14,7 @@ import java.util.OptionalDouble;
  * @param finish finish in words; may be empty
  * @param passivation {@code trivalent}, {@code hexavalent}, {@code none}, or empty when not known
  * @param loadS seconds to load one piece by hand
+ * @param tip tip that is on it; empty without one
  */
 public record Insert(
     String id,
@@ -22,4 +24,19 @@ public record Insert(
     String material,
     String finish,
     String passivation,
-    OptionalDouble loadS) {}
+    OptionalDouble loadS,
+    Optional<String> tip) {
+  /** An insert part without a tip. */
+  public Insert(
+      String id,
+      String kind,
+      String thread,
+      OptionalDouble lengthMm,
+      String material,
+      String finish,
+      String passivation,
+      OptionalDouble loadS) {
+    this(
+        id, kind, thread, lengthMm, material, finish, passivation, loadS, Optional.empty());
+  }
+}

@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import pressweek.data.files.ColourRow;
@@ -101,7 +102,8 @@ final class MaterialsBuilder {
         row.material(),
         row.finish(),
         row.passivation(),
-        row.loadS());
+        row.loadS(),
+        Optional.of(row.tip()).filter(tip -> !tip.isEmpty()));
   }
 
   private void bare(String resin, String colour) {

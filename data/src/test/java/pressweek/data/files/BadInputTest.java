@@ -121,6 +121,18 @@ class BadInputTest {
           dryers.csv @ dryer,hopper_l,feeds/D1,60,P1/D2,60,P1 @ dryers.csv:3: press "P1" is fed by dryer "D1", too; expected one dryer
           inserts.csv @ insert,kind/B1,bolt @ inserts.csv:2: kind "bolt" is not known; expected stud, through, blind, lock, tall, bushing, shaft, arm
           lots.csv @ what,lot,on_hand/B1,L1,-1 @ lots.csv:2: on_hand "-1" is out of range; expected a whole number from 0 to 10,000,000
+          lots.csv @ what,lot,on_hand,weight_kg/B1,L1,, @ lots.csv:2: on_hand is empty; expected pieces, or weight_kg of a resin or masterbatch
+          lots.csv @ what,lot,on_hand,weight_kg/PP,L1,5,5 @ lots.csv:2: weight_kg "5" beside on_hand "5"; expected one of the two
+          lots.csv @ what,lot,on_hand,weight_kg/PP,L1,,-0.5 @ lots.csv:2: weight_kg "-0.5" is out of range; expected 0 to 1,000,000 kg
+          lots.csv @ what,lot,on_hand,weight_kg/B1,L1,,5 @ lots.csv:2: "B1" is weighed, and no resin or masterbatch; expected pieces
+          lots.csv @ what,lot/B1,L1 @ lots.csv: column "on_hand" missing; found what, lot
+          receipts.csv @ what,quantity,expected/B1,500, @ receipts.csv:2: expected is empty; expected a value
+          receipts.csv @ what,quantity/B1,500 @ receipts.csv: column "expected" missing; found what, quantity
+          receipts.csv @ what,quantity,expected/B1,0,2026-12-01 @ receipts.csv:2: quantity "0" is out of range; expected a whole number from 1 to 10,000,000
+          receipts.csv @ what,quantity,expected,inspect_h/B1,5,2026-12-01,-1 @ receipts.csv:2: inspect_h "-1" is out of range; expected 0 to 8,784
+          receipts.csv @ what,quantity,weight_kg,expected/PP,,0.0001,2026-12-01 @ receipts.csv:2: weight_kg "0.0001" is less than a gram; expected more
+          bom.csv @ item,component,pieces,per,kind/KNOB,C1,1,0,carton @ bom.csv:2: per "0" is out of range; expected a whole number from 1 to 1,000,000
+          bom.csv @ item,component,pieces,per,kind/KNOB,T1,1,2,tip @ bom.csv:2: per "2" of kind tip, which every part has; expected 1
           order.csv @ x/y @ order.csv: the file is not read; did you mean orders.csv?
           headings.json @ {"orders.csv": {"A": "ordr"}} @ headings.json:1: heading "A" of orders.csv is mapped to the text "ordr"; expected "" or one of order, line, customer, customer_part, revision, note, item, words, quantity, requested, due, weight, earliest, needs, over_pct, under_pct, hold, mold, insert, resin, colour
           headings.json @ {"ordrs.csv": {}} @ headings.json:1: "ordrs.csv" is not a table of the folder; expected a name such as orders.csv

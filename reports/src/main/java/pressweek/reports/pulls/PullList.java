@@ -33,6 +33,8 @@ public final class PullList {
         .text("lot", r -> r.pull().lot())
         .number("pieces", r -> r.pull().pieces())
         .text("caution", PullRow::caution)
+        .text("kind", r -> r.component().word())
+        .text("unit", r -> r.component().unit())
         .listing(
             "pulls",
             "Pull list",

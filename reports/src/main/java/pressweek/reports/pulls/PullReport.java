@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import pressweek.data.lookalike.InsertLook;
 import pressweek.data.lookalike.LookAlikes;
 import pressweek.data.plan.Pull;
+import pressweek.data.problem.Component;
 import pressweek.data.problem.Insert;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Press;
@@ -28,9 +29,11 @@ public final class PullReport {
   private final Map<String, Press> presses;
   private final List<String> pressOrder;
   private final LookAlikes lookAlikes;
+  private final LotNotes lots;
 
   private PullReport(PlanBook book) {
     this.book = book;
+    this.lots = new LotNotes(book);
     this.presses =
         book.presses().stream()
             .collect(Collectors.toMap(Press::id, p -> p, (first, next) -> first));
@@ -93,11 +96,19 @@ public final class PullReport {
     if (pull.receiptMin() > 0) {
       cautions.add("from receipt " + book.clock().brief(pull.receiptMin()));
     }
+    cautions.addAll(lots.of(pull));
+    Component component =
+        book.run(pull.run())
+            .map(run -> book.component(run, pull.insert()))
+            .orElse(Component.INSERT);
     return new PullRow(
         pull,
         shift,
         book.run(pull.run()).map(book::job).map(Job::line),
-        insert.map(InsertWords::of).orElse("not in inserts.csv"),
+        component,
+        component == Component.INSERT
+            ? insert.map(InsertWords::of).orElse("not in inserts.csv")
+            : component.word() + (component.weighed() ? ", in grams" : ""),
         insert.map(Insert::thread).orElse(""),
         cautions);
   }

@@ -10,12 +10,14 @@ import java.util.stream.Stream;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Colour;
+import pressweek.data.problem.Component;
 import pressweek.data.problem.Downtime;
 import pressweek.data.problem.Hours;
 import pressweek.data.problem.Insert;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Option;
 import pressweek.data.problem.Press;
+import pressweek.data.problem.Take;
 import pressweek.reports.hours.PlantClock;
 import pressweek.reports.hours.ShiftBook;
 import pressweek.reports.hours.ShiftSpan;
@@ -118,6 +120,16 @@ public final class PlanBook {
     return job(run).options().stream()
         .filter(o -> o.press().equals(run.press()) && o.mold().equals(run.mold()))
         .findFirst();
+  }
+
+  /** What a thing is that a run takes; an insert where the run is not known to take it. */
+  public Component component(Run run, String what) {
+    return option(run).stream()
+        .flatMap(o -> o.making().takes().stream())
+        .filter(t -> t.insert().equals(what))
+        .map(Take::component)
+        .findFirst()
+        .orElse(Component.INSERT);
   }
 
   /** The insert part with this number. */

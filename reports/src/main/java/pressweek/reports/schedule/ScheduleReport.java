@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import pressweek.data.plan.Run;
+import pressweek.data.problem.Component;
 import pressweek.data.problem.Item;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Making;
@@ -40,7 +41,10 @@ public final class ScheduleReport {
    */
   private static List<String> inserts(Job job, Optional<Making> making) {
     List<String> taken =
-        making.map(m -> m.takes().stream().map(Take::insert).toList()).orElse(List.of());
+        making.map(Making::takes).orElse(List.of()).stream()
+            .filter(t -> t.component() == Component.INSERT)
+            .map(Take::insert)
+            .toList();
     return taken.isEmpty()
         ? job.item().value(Item.INSERT).map(ScheduleReport::parts).orElse(List.of())
         : taken;

@@ -8,6 +8,7 @@ import pressweek.reports.pulls.PullList;
 import pressweek.reports.schedule.PlanBook;
 import pressweek.reports.schedule.ScheduleList;
 import pressweek.reports.schedule.UnplacedList;
+import pressweek.reports.stock.ShortageList;
 
 /** Every list of a plan, in the order in which files and sheets come. A new list is added here. */
 final class PlanLists {
@@ -18,6 +19,7 @@ final class PlanLists {
     return List.of(
         ScheduleList.of(book),
         PullList.of(book),
+        ShortageList.of(book),
         ChangeList.of(book),
         UnplacedList.of(book),
         HandoverList.of(edition.handover(), book.clock()));

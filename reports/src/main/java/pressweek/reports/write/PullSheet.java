@@ -51,10 +51,14 @@ final class PullSheet {
         .cell("what it is", PullSheet::words)
         .text("bin", r -> r.pull().bin())
         .text("lot", r -> r.pull().lot())
-        .figure("pieces", r -> Integer.toString(r.pull().pieces()))
+        .figure("pieces", PullSheet::pieces)
         .text("for line", r -> r.line().map(OrderLine::id).orElse(""))
         .text("run", r -> r.pull().run())
         .lines("caution", PullRow::cautions);
+  }
+
+  private static String pieces(PullRow row) {
+    return row.pull().pieces() + (row.component().weighed() ? " g" : "");
   }
 
   /** The insert in words, its thread in bold. */

@@ -3,11 +3,15 @@ package pressweek.reports.pulls;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.Pull;
+import pressweek.data.problem.Job;
+import pressweek.data.problem.LotStatus;
 import pressweek.data.problem.Materials;
 import pressweek.reports.sample.SampleWeek;
 import pressweek.reports.sample.SmallPlan;
+import pressweek.reports.sample.Stocked;
 import pressweek.reports.schedule.PlanBook;
 
 class PullReportTest {
@@ -186,5 +190,46 @@ class PullReportTest {
     PullRow row = rows(oneRun().pull("R9", "V1", MONDAY + "07:30", "NONE")).get(0);
     assertThat(row.words()).isEqualTo("not in inserts.csv");
     assertThat(row.line()).isEmpty();
+  }
+
+  private static SmallPlan twoLots() {
+    SmallPlan plan = oneRun();
+    plan.pulls.add(Stocked.pull("R1", MONDAY + "07:30", "S0825", "A", 30));
+    plan.pulls.add(Stocked.pull("R1", MONDAY + "07:30", "S0825", MONDAY + "05:00", 60));
+    return plan;
+  }
+
+  @Test
+  void severalLotsOfATracedRunAreSubLots() {
+    SmallPlan plan = twoLots();
+    assertThat(rows(plan)).noneMatch(row -> row.caution().contains("sub-lot"));
+    plan.jobs.set(0, food(plan.jobs.get(0)));
+    assertThat(rows(plan).get(0).caution())
+        .isEqualTo(
+            "from 2 lots, in this order: A, receipt Mon 05:00; each begins a new sub-lot: do not mix"
+                + " them, and write down where one ends");
+    assertThat(rows(plan).get(1).caution())
+        .startsWith("from receipt Mon 05:00; from 2 lots, in this order: A, receipt");
+  }
+
+  private static Job food(Job job) {
+    return new Job(
+        job.line(),
+        job.item(),
+        job.quantity(),
+        job.deadline(),
+        job.resin(),
+        job.colour(),
+        true,
+        job.options());
+  }
+
+  @Test
+  void aLotThatExpiresBeforeTheRunEndsIsToldOf() {
+    SmallPlan plan = twoLots();
+    OptionalInt expires = OptionalInt.of(SampleWeek.at(MONDAY + "11:59"));
+    new Stocked().lot("S0825", "A", 30, LotStatus.USABLE, expires).to(plan);
+    assertThat(rows(plan).get(0).caution())
+        .isEqualTo("lot expires Mon 11:59, before its run ends: use it first");
   }
 }

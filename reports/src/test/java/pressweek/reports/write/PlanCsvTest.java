@@ -66,7 +66,13 @@ class PlanCsvTest {
   @Test
   void filesAreTheLists() {
     assertThat(PlanCsv.files(plan().plan()).keySet())
-        .containsExactly("schedule.csv", "pulls.csv", "changes.csv", "unplaced.csv", "handover.csv");
+        .containsExactly(
+            "schedule.csv",
+            "pulls.csv",
+            "shortages.csv",
+            "changes.csv",
+            "unplaced.csv",
+            "handover.csv");
   }
 
   @Test
@@ -86,9 +92,9 @@ class PlanCsvTest {
   void pullRowIsWritten() {
     assertThat(PlanCsv.files(plan().plan()).get("pulls.csv"))
         .isEqualTo(
-            "need_by,shift,press,run,order,line,insert,words,thread,bin,lot,pieces,caution\r\n"
+            "need_by,shift,press,run,order,line,insert,words,thread,bin,lot,pieces,caution,kind,unit\r\n"
                 + "2026-11-30T08:10+01:00,2026-11-30 early,V1,R1,4711,1,S0825,"
-                + "\"stud, M8x1.25, 25 mm, steel, zinc trivalent\",M8x1.25,C1-2,L1,540,\r\n");
+                + "\"stud, M8x1.25, 25 mm, steel, zinc trivalent\",M8x1.25,C1-2,L1,540,,insert,pcs\r\n");
   }
 
   @Test

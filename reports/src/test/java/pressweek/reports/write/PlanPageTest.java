@@ -206,7 +206,7 @@ class PlanPageTest {
             + "<span>Quillback Grips</span><span>made Mon 30 Nov 05:40</span>"
             + "<span class=\"printed\">";
     assertThat(page.split(Pattern.quote(head), -1)).hasSize(sheets + 1);
-    assertThat(sheets).isEqualTo(8);
+    assertThat(sheets).isEqualTo(9);
   }
 
   @Test

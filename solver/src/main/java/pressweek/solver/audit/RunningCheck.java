@@ -8,6 +8,7 @@ import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Option;
 import pressweek.data.problem.PressState;
+import pressweek.data.problem.Take;
 
 /** RUNNING: what is running stays where it is and goes on as soon as it can. */
 final class RunningCheck {
@@ -37,8 +38,8 @@ final class RunningCheck {
   }
 
   /**
-   * True when what the job still needs never comes in, so that it cannot go on; lots that expire
-   * within the horizon are not counted on.
+   * True when what the job still needs never comes in, beside what other running jobs take, so that
+   * it cannot go on; lots that expire within the horizon are not counted on.
    */
   private static boolean starved(Week week, PressState state) {
     StockBook stock = new StockBook(week);
@@ -55,7 +56,16 @@ final class RunningCheck {
                 option ->
                     option.making().takes().stream()
                         .filter(stock::counts)
-                        .anyMatch(take -> stock.cameIn(take.insert(), last) < take.pieces()));
+                        .anyMatch(take -> left(stock, take, last) < take.pieces()));
+  }
+
+  private static long left(StockBook stock, Take take, long last) {
+    long running =
+        stock.draws().getOrDefault(take.insert(), List.of()).stream()
+            .filter(draw -> draw.stay().running())
+            .mapToLong(StockBook.Draw::pieces)
+            .sum();
+    return stock.cameIn(take.insert(), last) - running;
   }
 
   private static void stays(Step step, PressState state, Findings findings) {
