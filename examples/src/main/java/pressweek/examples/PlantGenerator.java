@@ -73,6 +73,11 @@ public final class PlantGenerator {
     files.put("resins.csv", ResinSheet.resinCsv());
     files.put("colours.csv", ResinSheet.colourCsv());
     files.put("inserts.csv", InsertSheet.csv(inserts));
+    if (seed % 3 == 0) {
+      ComponentSheet components = new ComponentSheet(draw.fork(), lines);
+      files.put("bom.csv", components.csv());
+      stock.add(components);
+    }
     files.putAll(stock.files(inserts));
     files.putAll(new FloorSheet(draw.fork(), lines).files(presses, heads, stock.scarce()));
     return files;

@@ -40,6 +40,12 @@ final class ResinSheet {
   /** Colour symbols. */
   static final List<String> COLOURS = NAMES.stream().map(c -> c.get(0)).toList();
 
+  /** The colour without masterbatch. */
+  static final String NATURAL = "NAT";
+
+  /** Masterbatch of every other colour, percent of the total mass. */
+  static final int LET_DOWN_PCT = 3;
+
   /** Colours with a food declaration. */
   static final List<String> FOOD_COLOURS = List.of("NAT", "WHT", "SKY", "NVY", "BLK");
 
@@ -84,10 +90,21 @@ final class ResinSheet {
     return sheet.text();
   }
 
+  /** What gives a colour. */
+  static String masterbatch(String colour) {
+    return "MB-" + colour;
+  }
+
   static String colourCsv() {
-    Sheet sheet = new Sheet("colour", "name", "srgb", "let_down_pct");
+    Sheet sheet = new Sheet("colour", "name", "srgb", "masterbatch", "let_down_pct");
     for (List<String> c : NAMES) {
-      sheet.row(c.get(0), c.get(1), c.get(2), c.get(0).equals("NAT") ? 0 : 3);
+      boolean natural = c.get(0).equals(NATURAL);
+      sheet.row(
+          c.get(0),
+          c.get(1),
+          c.get(2),
+          natural ? "" : masterbatch(c.get(0)),
+          natural ? 0 : LET_DOWN_PCT);
     }
     return sheet.text();
   }

@@ -12,7 +12,8 @@ import java.util.TreeMap;
 /**
  * Draws lots, receipts and declarations: enough of every insert for all lines, in two lots, though
  * of one insert in eight a part comes only on Tuesday, and lots that are held, reserved or about to
- * expire lie among the others.
+ * expire lie among the others. Where cartons, labels, resins and masterbatches are counted as well,
+ * a lot of one in eight expires on Wednesday.
  */
 final class StockSheet {
   private static final LocalDate OLD = PlantSize.START.minusDays(40);
@@ -20,8 +21,18 @@ final class StockSheet {
 
   private final Draw draw;
   private final Sheet lots =
-      new Sheet("what", "lot", "bin", "on_hand", "received", "expires", "status", "reserved_for");
-  private final Sheet receipts = new Sheet("what", "quantity", "expected", "inspect_h");
+      new Sheet(
+          "what",
+          "lot",
+          "bin",
+          "on_hand",
+          "weight_kg",
+          "received",
+          "expires",
+          "status",
+          "reserved_for");
+  private final Sheet receipts =
+      new Sheet("what", "quantity", "weight_kg", "expected", "inspect_h");
   private final Set<String> scarce = new LinkedHashSet<>();
   private int lot;
 
@@ -44,7 +55,7 @@ final class StockSheet {
     lot(insert, first, OLD, "usable", "");
     if (late) {
       scarce.add(insert);
-      receipts.row(insert, need, PlantSize.START.plusDays(1) + "T10:00", 4);
+      receipts.row(insert, need, "", PlantSize.START.plusDays(1) + "T10:00", 4);
     } else {
       lot(insert, need * 55 / 100, NEW, "usable", "");
     }
@@ -69,10 +80,37 @@ final class StockSheet {
         String.format(Locale.ROOT, "L%05d", lot),
         bin,
         pieces,
+        "",
         received,
         expires,
         status,
         reservedFor);
+  }
+
+  /** Adds cartons, labels, resins and masterbatches: so much of each for all lines. */
+  void add(ComponentSheet components) {
+    components.pieces().forEach((what, need) -> component(what, need, false));
+    components.kilograms().forEach((what, need) -> component(what, need, true));
+  }
+
+  /** Two lots and now and then a delivery, together more than what is needed. */
+  private void component(String what, int need, boolean weighed) {
+    boolean expires = draw.chance(12);
+    LocalDate wednesday = PlantSize.START.plusDays(2);
+    amount(what, need * 6 / 10 + 1, weighed, expires ? wednesday : "");
+    if (draw.chance(25)) {
+      String arrives = PlantSize.START.plusDays(1) + "T08:00";
+      receipts.row(what, weighed ? "" : need, weighed ? need : "", arrives, 1);
+    }
+    amount(what, need * (expires ? 11 : 6) / 10 + 1, weighed, "");
+  }
+
+  private void amount(String what, int amount, boolean weighed, Object expires) {
+    lot++;
+    String bin = String.format(Locale.ROOT, "S%02d", draw.between(1, 40));
+    String id = String.format(Locale.ROOT, "L%05d", lot);
+    lots.row(
+        what, id, bin, weighed ? "" : amount, weighed ? amount : "", NEW, expires, "usable", "");
   }
 
   /** Inserts of which a part comes only on Tuesday. */

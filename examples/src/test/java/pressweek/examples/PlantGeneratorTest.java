@@ -33,7 +33,7 @@ class PlantGeneratorTest {
     MessageDigest digest = MessageDigest.getInstance("SHA-256");
     files.values().forEach(f -> digest.update(f.getBytes(StandardCharsets.UTF_8)));
     assertThat(HexFormat.of().formatHex(digest.digest()))
-        .isEqualTo("d7d7e2c37409f013b0b6dd9b4ff031c6c7a6621b71ea9f1800d6412eb73f6320");
+        .isEqualTo("a06eaf2489cb8738e86c775db178d336917c5c33382fc7cabcdf5745f6be6f3a");
   }
 
   @Test

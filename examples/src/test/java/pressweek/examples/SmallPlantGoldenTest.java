@@ -25,7 +25,8 @@ final class SmallPlantGoldenTest {
   @TempDir private Path out;
 
   @ParameterizedTest
-  @ValueSource(strings = {"schedule.csv", "pulls.csv", "changes.csv", "unplaced.csv"})
+  @ValueSource(
+      strings = {"schedule.csv", "pulls.csv", "shortages.csv", "changes.csv", "unplaced.csv"})
   void listsAreAsExpected(String name) throws IOException {
     plan(SMALL, "300");
     Path expected = SMALL.resolve("expected").resolve(name);

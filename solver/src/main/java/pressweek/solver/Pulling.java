@@ -77,18 +77,17 @@ final class Pulling {
   private void pull(Placed placed, Take take) {
     Run run = placed.run();
     boolean exchanged = run.change().kinds().stream().anyMatch(k -> k != ChangeKind.FOOD_CLEARANCE);
-    int need = take.pieces() + (exchanged ? take.startupPieces() : 0);
     if (!counts(take)) {
-      int all = need + take.reservedPieces();
+      int all = take.free(exchanged) + take.reserved(exchanged);
       if (all > 0) {
         pulls.add(
             new Pull(run.id(), run.press(), needMin(run), take.insert(), "", "", 0, all));
       }
       return;
     }
-    int reserved = draw(placed, take, placed.job().id(), take.reservedPieces());
+    int reserved = draw(placed, take, placed.job().id(), take.reserved(exchanged));
     reserved = draw(placed, take, placed.job().line().order(), reserved);
-    int missing = draw(placed, take, "", need + reserved);
+    int missing = draw(placed, take, "", take.free(exchanged) + reserved);
     if (missing > 0) {
       throw new IllegalStateException(
           "run " + run.id() + " lacks " + missing + " of " + take.insert());

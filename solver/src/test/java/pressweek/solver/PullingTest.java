@@ -5,7 +5,6 @@ import static pressweek.data.problem.JobBuilder.job;
 import static pressweek.data.problem.SmallPlant.START;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.Pull;
@@ -72,7 +71,7 @@ class PullingTest {
         job("1")
             .takes(
                 new Take("I1", 10, 0, 0),
-                new Take("C1", 4, 0, 0, Optional.of(Component.CARTON)))
+                new Take(Component.CARTON, "C1", 4, 0, 0))
             .on("P1", "M1", 60);
     SmallPlant plant = new SmallPlant().stock(List.of(lot("A", 70)), List.of()).job(job);
     assertThat(Plans.of(plant.build(), 1, 1).pulls())

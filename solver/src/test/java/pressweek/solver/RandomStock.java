@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import pressweek.data.problem.Component;
@@ -120,17 +119,17 @@ final class RandomStock {
     int pieces = 20 + random.nextInt(kind.weighed() ? 20_000 : 800);
     boolean atStart = kind != Component.CARTON && kind != Component.LABEL;
     int reserved = maybe(10) ? pieces / (1 + random.nextInt(2)) : 0;
+    int startup = 0;
     if (reserved > 0) {
       String owner = maybe(50) ? job.id() : job.line().order();
-      lots.add(lot(what, "R" + lots.size(), reserved, WEEK + 5, LotStatus.USABLE, owner));
+      startup = atStart && maybe(50) ? 1 + random.nextInt(20) : 0;
+      lots.add(
+          lot(what, "R" + lots.size(), reserved + startup, WEEK + 5, LotStatus.USABLE, owner));
     }
     takes.add(
         new Take(
-            what,
-            pieces - reserved,
-            atStart ? random.nextInt(30) : 0,
-            reserved,
-            Optional.of(kind)));
+                kind, what, pieces - reserved, atStart ? random.nextInt(30) : 0, reserved)
+            .withReservedStartup(startup));
     kinds.putIfAbsent(what, kind);
     needs.merge(what, (long) pieces, Long::sum);
   }

@@ -57,7 +57,7 @@ final class TakeFinder {
     needs.forEach(
         (id, amount) -> {
           Take take = take(work, id, work.running().isPresent() ? left(work, amount) : amount);
-          if (take.pieces() + take.startupPieces() + take.reservedPieces() > 0) {
+          if (take.free(true) + take.reserved(true) > 0) {
             takes.add(take);
           }
         });
@@ -114,15 +114,12 @@ final class TakeFinder {
   }
 
   private Take take(Work work, String id, Amount amount) {
-    int own =
-        Math.min(
-            amount.run(), reservations.available(id, work.order().order(), work.order().id()));
+    int available = reservations.available(id, work.order().order(), work.order().id());
+    int own = Math.min(amount.run(), available);
+    int startupOwn = Math.min(amount.startup(), available - own);
     return new Take(
-        id,
-        amount.run() - own,
-        amount.startup(),
-        own,
-        Optional.of(amount.kind()).filter(kind -> kind != Component.INSERT));
+            amount.kind(), id, amount.run() - own, amount.startup() - startupOwn, own)
+        .withReservedStartup(startupOwn);
   }
 
   /** What of an item's components is not checked, beside its inserts. */
@@ -143,7 +140,7 @@ final class TakeFinder {
     Map<String, Integer> most = new LinkedHashMap<>();
     for (Option option : options) {
       for (Take take : option.making().takes()) {
-        most.merge(take.insert(), take.reservedPieces(), Math::max);
+        most.merge(take.insert(), take.reserved(true), Math::max);
       }
     }
     most.forEach(

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,7 +43,7 @@ class TakeFinderTest {
   }
 
   private static Take take(Component kind, String id, int pieces, int startup, int reserved) {
-    return new Take(id, pieces, startup, reserved, Optional.of(kind));
+    return new Take(kind, id, pieces, startup, reserved);
   }
 
   @Test
@@ -74,6 +73,12 @@ class TakeFinderTest {
   void componentsMayBeReserved() {
     plant.file("lots.csv", "what,lot,on_hand,reserved_for", "C1,A,2,1/1", "C1,B,9,", "I1,C,999,");
     assertThat(takes()).contains(take(Component.CARTON, "C1", 1, 0, 2));
+  }
+
+  @Test
+  void aReservedLotServesTheStartAsWell() {
+    plant.file("lots.csv", "what,lot,on_hand,reserved_for", "I1,A,140,1", "I1,B,999,");
+    assertThat(takes()).contains(new Take("I1", 0, 10, 110).withReservedStartup(30));
   }
 
   @Test

@@ -5,13 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import pressweek.data.plan.ChangeKind;
 import pressweek.data.plan.Pull;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Lot;
 import pressweek.data.problem.LotStatus;
 import pressweek.data.problem.Receipt;
 import pressweek.data.problem.Stock;
-import pressweek.data.problem.Take;
 import pressweek.reports.schedule.PlanBook;
 
 /** Free stock of each component as the plan uses it: what is reserved or held is not in it. */
@@ -50,10 +50,12 @@ final class FreeStock {
   }
 
   private static long reserved(PlanBook book, Run run, String what) {
+    boolean changed =
+        run.change().kinds().stream().anyMatch(kind -> kind != ChangeKind.FOOD_CLEARANCE);
     return book.option(run).stream()
         .flatMap(option -> option.making().takes().stream())
         .filter(take -> take.insert().equals(what))
-        .mapToLong(Take::reservedPieces)
+        .mapToLong(take -> take.reserved(changed))
         .sum();
   }
 

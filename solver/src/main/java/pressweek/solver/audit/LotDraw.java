@@ -10,7 +10,6 @@ import java.util.Objects;
 import java.util.Set;
 import pressweek.data.plan.Pull;
 import pressweek.data.plan.Rule;
-import pressweek.data.problem.Take;
 
 /** The pulls of one component, drawn from its lots and receipts one after the other. */
 final class LotDraw {
@@ -109,7 +108,7 @@ final class LotDraw {
   private long reserved(Stay stay) {
     return stay.option().making().takes().stream()
         .filter(take -> take.insert().equals(insert))
-        .mapToLong(Take::reservedPieces)
+        .mapToLong(stay::reservedPieces)
         .sum();
   }
 

@@ -95,7 +95,7 @@ final class PullCheck {
     List<Take> takes = stay.option().making().takes();
     takes.forEach(
         take ->
-            needs.merge(take.insert(), stay.freePieces(take) + take.reservedPieces(), Long::sum));
+            needs.merge(take.insert(), stay.freePieces(take) + stay.reservedPieces(take), Long::sum));
     Set<String> inserts = new LinkedHashSet<>(needs.keySet());
     inserts.addAll(pulled.keySet());
     for (String insert : inserts) {

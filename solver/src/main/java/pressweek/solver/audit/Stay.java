@@ -1,6 +1,5 @@
 package pressweek.solver.audit;
 
-import java.util.Optional;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Component;
 import pressweek.data.problem.Job;
@@ -43,7 +42,13 @@ record Stay(Step step, Job job, Option option, boolean running, DueChange due) {
 
   /** True when stock of something is counted for this run. */
   boolean counts(String what, StockBook book) {
-    return book.counts(new Take(what, 0, 0, 0, Optional.of(component(what))));
+    return book.counts(new Take(component(what), what, 0, 0, 0));
+  }
+
+  /** Pieces of a component that it takes from lots reserved for it. */
+  long reservedPieces(Take take) {
+    return (long) take.reservedPieces()
+        + (due.exchanges() ? take.reservedStartup().orElse(0) : 0);
   }
 
   /** Pieces of a component that it takes from free stock. */

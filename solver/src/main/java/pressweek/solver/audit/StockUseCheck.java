@@ -24,7 +24,7 @@ final class StockUseCheck {
     Map<String, Long> used = new LinkedHashMap<>();
     for (Stay stay : week.stays()) {
       for (Take take : stay.option().making().takes()) {
-        used.merge(take.insert(), stay.freePieces(take) + take.reservedPieces(), Long::sum);
+        used.merge(take.insert(), stay.freePieces(take) + stay.reservedPieces(take), Long::sum);
       }
     }
     Map<String, Long> pulled = new LinkedHashMap<>();

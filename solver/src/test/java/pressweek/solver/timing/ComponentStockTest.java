@@ -5,7 +5,6 @@ import static pressweek.data.problem.JobBuilder.job;
 import static pressweek.data.problem.SmallPlant.START;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.Cause;
@@ -32,7 +31,7 @@ class ComponentStockTest {
   }
 
   private static JobBuilder work(int number, Component kind, String what, int pieces) {
-    Take take = new Take(what, pieces, 0, 0, Optional.of(kind));
+    Take take = new Take(kind, what, pieces, 0, 0);
     return job("" + number).takes(take).on("P" + number, "M" + number, 100);
   }
 
@@ -150,6 +149,6 @@ class ComponentStockTest {
   }
 
   private static Take take(String what, int pieces) {
-    return new Take(what, pieces, 0, 0, Optional.of(Component.TIP));
+    return new Take(Component.TIP, what, pieces, 0, 0);
   }
 }
