@@ -22,8 +22,7 @@ final class ComponentSheet {
     Map<String, Integer> cartons = new TreeMap<>();
     Set<String> listed = new LinkedHashSet<>();
     for (DrawnLine line : lines) {
-      int parts =
-          cartons.computeIfAbsent(line.head().symbol(), head -> draw.of(PARTS_IN_A_CARTON));
+      int parts = cartons.computeIfAbsent(line.head().symbol(), head -> draw.of(PARTS_IN_A_CARTON));
       if (listed.add(line.item())) {
         bom.row(line.item(), "CARTON-" + parts, 1, parts, "carton");
         bom.row(line.item(), "LABEL", 2, parts, "label");

@@ -80,8 +80,7 @@ final class Pulling {
     if (!counts(take)) {
       int all = take.free(exchanged) + take.reserved(exchanged);
       if (all > 0) {
-        pulls.add(
-            new Pull(run.id(), run.press(), needMin(run), take.insert(), "", "", 0, all));
+        pulls.add(new Pull(run.id(), run.press(), needMin(run), take.insert(), "", "", 0, all));
       }
       return;
     }
@@ -108,8 +107,7 @@ final class Pulling {
               Shelf shelf = Shelf.of(problem, what);
               return new Drawer(shelf, shelf.full());
             });
-    Need need =
-        new Need(who, needMin(run), run.startMin(), pieces, placed.job().traced());
+    Need need = new Need(who, needMin(run), run.startMin(), pieces, placed.job().traced());
     return drawer
         .shelf()
         .draw(

@@ -69,9 +69,7 @@ class PullingTest {
   void whatIsNotCountedIsBroughtAllTheSame() {
     JobBuilder job =
         job("1")
-            .takes(
-                new Take("I1", 10, 0, 0),
-                new Take(Component.CARTON, "C1", 4, 0, 0))
+            .takes(new Take("I1", 10, 0, 0), new Take(Component.CARTON, "C1", 4, 0, 0))
             .on("P1", "M1", 60);
     SmallPlant plant = new SmallPlant().stock(List.of(lot("A", 70)), List.of()).job(job);
     assertThat(Plans.of(plant.build(), 1, 1).pulls())

@@ -123,12 +123,10 @@ final class RandomStock {
     if (reserved > 0) {
       String owner = maybe(50) ? job.id() : job.line().order();
       startup = atStart && maybe(50) ? 1 + random.nextInt(20) : 0;
-      lots.add(
-          lot(what, "R" + lots.size(), reserved + startup, WEEK + 5, LotStatus.USABLE, owner));
+      lots.add(lot(what, "R" + lots.size(), reserved + startup, WEEK + 5, LotStatus.USABLE, owner));
     }
     takes.add(
-        new Take(
-                kind, what, pieces - reserved, atStart ? random.nextInt(30) : 0, reserved)
+        new Take(kind, what, pieces - reserved, atStart ? random.nextInt(30) : 0, reserved)
             .withReservedStartup(startup));
     kinds.putIfAbsent(what, kind);
     needs.merge(what, (long) pieces, Long::sum);

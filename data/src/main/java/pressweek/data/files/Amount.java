@@ -22,8 +22,7 @@ public record Amount(int count, boolean weighed) {
         f.fault(
             column,
             "empty",
-            f.label(column)
-                + " is empty; expected pieces, or weight_kg of a resin or masterbatch");
+            f.label(column) + " is empty; expected pieces, or weight_kg of a resin or masterbatch");
       }
       return new Amount(f.whole(column, least, Fields.MOST_PIECES).orElse(least), false);
     }

@@ -36,7 +36,6 @@ public record Insert(
       String finish,
       String passivation,
       OptionalDouble loadS) {
-    this(
-        id, kind, thread, lengthMm, material, finish, passivation, loadS, Optional.empty());
+    this(id, kind, thread, lengthMm, material, finish, passivation, loadS, Optional.empty());
   }
 }

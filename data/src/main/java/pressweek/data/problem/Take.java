@@ -12,8 +12,8 @@ import java.util.OptionalInt;
  *     this order
  * @param startupPieces further pieces from free stock for start-up shots, taken only when the run
  *     begins with a change
- * @param reservedPieces pieces for the run itself that come from lots reserved for this order and so
- *     not from free stock
+ * @param reservedPieces pieces for the run itself that come from lots reserved for this order and
+ *     so not from free stock
  * @param other what it is when it is no insert part; empty for one
  * @param reservedStartup further pieces for start-up shots that come from such lots; empty for none
  */
@@ -26,18 +26,11 @@ public record Take(
     OptionalInt reservedStartup) {
   /** Pieces of an insert part. */
   public Take(String insert, int pieces, int startupPieces, int reservedPieces) {
-    this(
-        insert,
-        pieces,
-        startupPieces,
-        reservedPieces,
-        Optional.empty(),
-        OptionalInt.empty());
+    this(insert, pieces, startupPieces, reservedPieces, Optional.empty(), OptionalInt.empty());
   }
 
   /** Pieces of another component. */
-  public Take(
-      Component component, String what, int pieces, int startupPieces, int reservedPieces) {
+  public Take(Component component, String what, int pieces, int startupPieces, int reservedPieces) {
     this(
         what,
         pieces,

@@ -114,8 +114,7 @@ final class FolderChecks {
                 places.getOrDefault(what, new At(InputFile.INSERTS.fileName(), 0)),
                 "insert",
                 "%s %s has no usable lot and no receipt; order lines that need it: %d"
-                    .formatted(
-                        kinds.getOrDefault(what, Component.INSERT).word(), what, count)));
+                    .formatted(kinds.getOrDefault(what, Component.INSERT).word(), what, count)));
   }
 
   private boolean counted(Take take, Map<String, At> places) {

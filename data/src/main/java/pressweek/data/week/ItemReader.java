@@ -69,10 +69,7 @@ final class ItemReader {
               sheet.set(Item.COLOUR, order.colour(), Origin.ORDER, because);
               return withInserts(sheet, order);
             })
-        .then(
-            item ->
-                new Done<>(
-                    item.with(components.getOrDefault(key(order.item()), List.of()))));
+        .then(item -> new Done<>(item.with(components.getOrDefault(key(order.item()), List.of()))));
   }
 
   private Attempt<ItemSheet> decode(OrderRow order) {

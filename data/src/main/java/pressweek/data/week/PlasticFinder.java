@@ -62,8 +62,7 @@ final class PlasticFinder {
     String masterbatch = masterbatch(item);
     if (listed.contains(masterbatch)) {
       masses.add(
-          mass(
-              Component.MASTERBATCH, masterbatch, run.masterbatchKg(), startup.masterbatchKg()));
+          mass(Component.MASTERBATCH, masterbatch, run.masterbatchKg(), startup.masterbatchKg()));
     }
     return masses;
   }

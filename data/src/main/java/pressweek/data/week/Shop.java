@@ -58,8 +58,7 @@ final class Shop {
     moldFinder = new MoldFinder(molds, items);
     presses = new PressFinder(plant.fit(), folder.floor().presses());
     TakeFinder takes =
-        new TakeFinder(
-            plant.run(), new Reservations(rows.lots(), clock), new PlasticFinder(rows));
+        new TakeFinder(plant.run(), new Reservations(rows.lots(), clock), new PlasticFinder(rows));
     cycles = new CycleFinder(plant.run(), folder.floor().standards());
     options = new OptionFinder(plant, moldFinder, presses, cycles, takes);
     declarations = new Declarations(rows.records(), inserts, clock);

@@ -68,16 +68,14 @@ final class TakeFinder {
     Map<String, Amount> needs = new LinkedHashMap<>();
     for (InsertNeed need : work.item().inserts()) {
       if (!need.insert().isEmpty()) {
-        needs.merge(
-            need.insert(), inParts(Component.INSERT, need.pieces(), shots), Amount::and);
+        needs.merge(need.insert(), inParts(Component.INSERT, need.pieces(), shots), Amount::and);
       }
     }
     for (ComponentNeed need : work.item().components()) {
       Amount amount =
           need.kind() == Component.TIP
               ? inParts(need.kind(), need.pieces(), shots)
-              : new Amount(
-                  need.kind(), Amounts.packs(work.good(), need.pieces(), need.per()), 0);
+              : new Amount(need.kind(), Amounts.packs(work.good(), need.pieces(), need.per()), 0);
       needs.merge(need.id(), amount, Amount::and);
     }
     plastic
@@ -93,8 +91,7 @@ final class TakeFinder {
 
   /** What is in every part, good or not: inserts and tips. */
   private Amount inParts(Component kind, int pieces, Shots shots) {
-    int run =
-        Amounts.inserts(shots.parts(), pieces, figures.insertLossPct(), figures.samples());
+    int run = Amounts.inserts(shots.parts(), pieces, figures.insertLossPct(), figures.samples());
     return new Amount(kind, run, shots.startupParts() * pieces);
   }
 
@@ -103,8 +100,7 @@ final class TakeFinder {
    * all else that it needs is there.
    */
   private static Amount left(Work work, Amount amount) {
-    int atPress =
-        work.running().flatMap(row -> present(row.insertsAtPress())).orElse(amount.run());
+    int atPress = work.running().flatMap(row -> present(row.insertsAtPress())).orElse(amount.run());
     boolean insert = amount.kind() == Component.INSERT;
     return new Amount(amount.kind(), insert ? Math.max(0, amount.run() - atPress) : 0, 0);
   }
@@ -117,8 +113,7 @@ final class TakeFinder {
     int available = reservations.available(id, work.order().order(), work.order().id());
     int own = Math.min(amount.run(), available);
     int startupOwn = Math.min(amount.startup(), available - own);
-    return new Take(
-            amount.kind(), id, amount.run() - own, amount.startup() - startupOwn, own)
+    return new Take(amount.kind(), id, amount.run() - own, amount.startup() - startupOwn, own)
         .withReservedStartup(startupOwn);
   }
 

@@ -63,9 +63,7 @@ class TakeFinderTest {
   @Test
   void dummyPlugsSaveTipsAsWell() {
     plant.file(
-        "molds.csv",
-        "mold,makes,live_cavities,cycle_s,runs_on,dummy_plugs",
-        "M1,M1,4,28,,yes");
+        "molds.csv", "mold,makes,live_cavities,cycle_s,runs_on,dummy_plugs", "M1,M1,4,28,,yes");
     assertThat(takes()).extracting(Take::startupPieces).containsOnly(0);
   }
 
@@ -83,8 +81,7 @@ class TakeFinderTest {
 
   @Test
   void aRunInProgressTakesInsertsOnly() {
-    plant.file(
-        "running.csv", "press,order,mold,good_made,inserts_at_press", "P1,1,M1,0,100");
+    plant.file("running.csv", "press,order,mold,good_made,inserts_at_press", "P1,1,M1,0,100");
     assertThat(takes()).containsExactly(new Take("I1", 10, 0, 0));
   }
 
@@ -128,7 +125,8 @@ class TakeFinderTest {
   void aCountedComponentWithoutAUsableLotIsWarnedOf() {
     plant.file("lots.csv", "what,lot,on_hand,status", "C1,A,900,held", "I1,C,999,");
     assertThat(plant.findings())
-        .contains("lots.csv:2: carton C1 has no usable lot and no receipt; order lines that need it: 1");
+        .contains(
+            "lots.csv:2: carton C1 has no usable lot and no receipt; order lines that need it: 1");
   }
 
   @Test

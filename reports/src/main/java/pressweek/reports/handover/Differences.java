@@ -74,8 +74,7 @@ final class Differences {
             r -> {
               int nth = count.merge(r.job(), 1, Integer::sum);
               states.put(
-                  r.job() + " " + nth,
-                  RunState.of(book, r, pulls.getOrDefault(r.id(), List.of())));
+                  r.job() + " " + nth, RunState.of(book, r, pulls.getOrDefault(r.id(), List.of())));
             });
     return states;
   }
@@ -103,10 +102,7 @@ final class Differences {
     if (later.stay(now.run()) != Stay.RUNNING) {
       int moved = Math.abs(now.run().startMin() - before.run().startMin());
       add(what, Difference.START, moved > plan.problem().plant().moveToleranceMin());
-      add(
-          what,
-          Difference.QUANTITY,
-          before.job().quantity().good() != now.job().quantity().good());
+      add(what, Difference.QUANTITY, before.job().quantity().good() != now.job().quantity().good());
       add(what, Difference.INSERTS, !before.inserts().equals(now.inserts()));
     }
     add(what, Difference.NEWLY_LATE, before.lateMin() == 0 && now.lateMin() > 0);

@@ -53,9 +53,7 @@ public final class ListingColumns<R> {
   /** Adds a column of times of which some are not known. */
   public ListingColumns<R> timeIfAny(String name, Function<R, Optional<ZonedDateTime>> cell) {
     return column(
-        name,
-        Kind.TIME,
-        r -> cell.apply(r).map(t -> (Cell) new Cell.Time(t)).orElse(Cell.EMPTY));
+        name, Kind.TIME, r -> cell.apply(r).map(t -> (Cell) new Cell.Time(t)).orElse(Cell.EMPTY));
   }
 
   /** Heads the last column by other words on paper. */

@@ -24,8 +24,7 @@ public final class Widths {
     List<Integer> widths = new ArrayList<>();
     for (int i = 0; i < list.columns().size(); i++) {
       int place = i;
-      int held =
-          list.rows().stream().mapToInt(r -> width(r.get(place))).max().orElse(LEAST);
+      int held = list.rows().stream().mapToInt(r -> width(r.get(place))).max().orElse(LEAST);
       widths.add(Math.max(Math.min(most, Math.max(LEAST, held)), longestWord(headings.get(i))));
     }
     return widths;

@@ -72,8 +72,6 @@ final class LotNotes {
   }
 
   private String name(Pull pull) {
-    return pull.lot().isEmpty()
-        ? "receipt " + book.clock().brief(pull.receiptMin())
-        : pull.lot();
+    return pull.lot().isEmpty() ? "receipt " + book.clock().brief(pull.receiptMin()) : pull.lot();
   }
 }

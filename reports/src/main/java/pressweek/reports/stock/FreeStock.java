@@ -65,8 +65,8 @@ final class FreeStock {
   }
 
   /**
-   * What has come in free by a minute, taken or not; of a lot that has expired by then only what the
-   * plan takes from it.
+   * What has come in free by a minute, taken or not; of a lot that has expired by then only what
+   * the plan takes from it.
    */
   long cameIn(String what, int minute) {
     long lots =
@@ -125,9 +125,6 @@ final class FreeStock {
   }
 
   private long taken(String what, int minute) {
-    return uses(what).stream()
-        .filter(use -> use.needMin() <= minute)
-        .mapToLong(Use::pieces)
-        .sum();
+    return uses(what).stream().filter(use -> use.needMin() <= minute).mapToLong(Use::pieces).sum();
   }
 }

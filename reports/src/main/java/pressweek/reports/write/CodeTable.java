@@ -31,12 +31,13 @@ public final class CodeTable {
     }
     Listing list =
         table
-        .list("molds", code -> code.makers().stream().map(Explained.Maker::mold).toList())
-        .text("trouble", Explained::trouble)
-        .numberIfAny("position", code -> position(code.reading()))
-        .text("expected", code -> code.reading().fault().map(CodeFault::expected).orElse(""))
-        .list("nearest", code -> code.reading().fault().map(CodeFault::nearest).orElse(List.of()))
-        .listing("codes", "Codes", new Paper("", "", false, ""), codes);
+            .list("molds", code -> code.makers().stream().map(Explained.Maker::mold).toList())
+            .text("trouble", Explained::trouble)
+            .numberIfAny("position", code -> position(code.reading()))
+            .text("expected", code -> code.reading().fault().map(CodeFault::expected).orElse(""))
+            .list(
+                "nearest", code -> code.reading().fault().map(CodeFault::nearest).orElse(List.of()))
+            .listing("codes", "Codes", new Paper("", "", false, ""), codes);
     return ListingCsv.csv(list);
   }
 

@@ -9,8 +9,8 @@ import pressweek.reports.schedule.PlanBook;
 import pressweek.reports.wall.WeekWall;
 
 /**
- * The parts of a plan's page. A list becomes a part of its own; some have a sheet made for them, all
- * others are shown as they are defined.
+ * The parts of a plan's page. A list becomes a part of its own; some have a sheet made for them,
+ * all others are shown as they are defined.
  */
 final class PlanParts {
   private static final String HANDOVER = "handover";

@@ -22,8 +22,7 @@ public final class Stocked {
   }
 
   /** Adds a free lot in bin C1-2. */
-  public Stocked lot(
-      String what, String id, int pieces, LotStatus status, OptionalInt expires) {
+  public Stocked lot(String what, String id, int pieces, LotStatus status, OptionalInt expires) {
     lots.add(new Lot(what, id, "C1-2", pieces, 0, expires, status, ""));
     return this;
   }

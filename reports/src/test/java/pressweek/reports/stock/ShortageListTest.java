@@ -94,10 +94,7 @@ class ShortageListTest {
     SmallPlan plan = twoRuns().job("4713", "V1", "2026-12-02T22:00");
     plan.unplaced.add(
         new Unplaced("4713", "1", "ITEM", 500, "it is not there", "more", Optional.of("S0825")));
-    new Stocked()
-        .lot("S0825", "L1", 600)
-        .receipt("S0825", 400, TUESDAY + "07:00")
-        .to(plan, STUD);
+    new Stocked().lot("S0825", "L1", 600).receipt("S0825", 400, TUESDAY + "07:00").to(plan, STUD);
     assertThat(rows(plan))
         .singleElement()
         .asString()

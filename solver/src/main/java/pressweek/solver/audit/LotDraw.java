@@ -58,7 +58,8 @@ final class LotDraw {
         .filter(each -> each.stay().job().traced())
         .map(Drawn::stay)
         .distinct()
-        .forEach(stay -> mixed(drawn.stream().filter(d -> d.stay().equals(stay)).toList(), needMin));
+        .forEach(
+            stay -> mixed(drawn.stream().filter(d -> d.stay().equals(stay)).toList(), needMin));
   }
 
   /**
@@ -68,9 +69,7 @@ final class LotDraw {
   private static long least(Drawn one, List<Drawn> all) {
     List<Drawn> own = alike(one, all);
     boolean single = own.stream().map(Drawn::source).distinct().count() == 1;
-    return one.stay().job().traced() && single
-        ? own.stream().mapToLong(Drawn::pieces).sum()
-        : 1;
+    return one.stay().job().traced() && single ? own.stream().mapToLong(Drawn::pieces).sum() : 1;
   }
 
   /** All that the same run draws, reserved or free as the one. */
@@ -90,8 +89,7 @@ final class LotDraw {
     Stay stay = own.get(0).stay();
     long need = own.stream().mapToLong(Drawn::pieces).sum();
     for (Source source : sources) {
-      long had =
-          own.stream().filter(d -> d.source() == source).mapToLong(Drawn::pieces).sum();
+      long had = own.stream().filter(d -> d.source() == source).mapToLong(Drawn::pieces).sum();
       boolean serves = source.isFree() && source.serves(needMin, stay.run().startMin());
       if (serves && source.left() + had >= need) {
         findings.add(
@@ -103,7 +101,6 @@ final class LotDraw {
       }
     }
   }
-
 
   private long reserved(Stay stay) {
     return stay.option().making().takes().stream()

@@ -67,7 +67,9 @@ final class PullCheck {
           stay.run(),
           "has %s pulled by %s; expected by %s"
               .formatted(
-                  thing(stay, pull), clock.text(pull.needByMin()), clock.text(need, pull.needByMin())));
+                  thing(stay, pull),
+                  clock.text(pull.needByMin()),
+                  clock.text(need, pull.needByMin())));
     }
     if (pull.pieces() < 1) {
       findings.add(
@@ -95,7 +97,8 @@ final class PullCheck {
     List<Take> takes = stay.option().making().takes();
     takes.forEach(
         take ->
-            needs.merge(take.insert(), stay.freePieces(take) + stay.reservedPieces(take), Long::sum));
+            needs.merge(
+                take.insert(), stay.freePieces(take) + stay.reservedPieces(take), Long::sum));
     Set<String> inserts = new LinkedHashSet<>(needs.keySet());
     inserts.addAll(pulled.keySet());
     for (String insert : inserts) {

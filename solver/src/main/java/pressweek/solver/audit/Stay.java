@@ -47,8 +47,7 @@ record Stay(Step step, Job job, Option option, boolean running, DueChange due) {
 
   /** Pieces of a component that it takes from lots reserved for it. */
   long reservedPieces(Take take) {
-    return (long) take.reservedPieces()
-        + (due.exchanges() ? take.reservedStartup().orElse(0) : 0);
+    return (long) take.reservedPieces() + (due.exchanges() ? take.reservedStartup().orElse(0) : 0);
   }
 
   /** Pieces of a component that it takes from free stock. */

@@ -37,8 +37,7 @@ final class StockBook {
    * @param pieces pieces
    * @param place place of its line among the jobs
    */
-  record Draw(
-      Stay stay, Component component, long startMin, long needMin, long pieces, int place) {
+  record Draw(Stay stay, Component component, long startMin, long needMin, long pieces, int place) {
     /** The same for a run that starts at another time. */
     Draw at(long otherStartMin) {
       long moved = otherStartMin - startMin;
@@ -74,18 +73,12 @@ final class StockBook {
 
   private Draw draw(Stay stay, Take take, int place) {
     long start = stay.run().startMin();
-    return new Draw(
-        stay, take.component(), start, needMin(start), stay.freePieces(take), place);
+    return new Draw(stay, take.component(), start, needMin(start), stay.freePieces(take), place);
   }
 
   private static Draw together(Draw one, Draw other) {
     return new Draw(
-        one.stay,
-        one.component,
-        one.startMin,
-        one.needMin,
-        one.pieces + other.pieces,
-        one.place);
+        one.stay, one.component, one.startMin, one.needMin, one.pieces + other.pieces, one.place);
   }
 
   /**

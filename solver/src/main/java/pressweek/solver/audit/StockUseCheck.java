@@ -63,9 +63,7 @@ final class StockUseCheck {
         .forEach(
             lot ->
                 left.merge(
-                    new Place(lot.what(), lot.id(), lot.bin(), 0),
-                    (long) lot.onHand(),
-                    Long::sum));
+                    new Place(lot.what(), lot.id(), lot.bin(), 0), (long) lot.onHand(), Long::sum));
     week.problem().materials().stock().receipts().stream()
         .forEach(
             receipt ->

@@ -205,8 +205,7 @@ final class Looker {
   private int firstObjection(int press, int job, int option, int ready) {
     int start = look.start;
     int mold = jobs.mold[option];
-    int there =
-        jobs.expiring[option] ? componentsReady(option, job, look.runStart) : ready;
+    int there = jobs.expiring[option] ? componentsReady(option, job, look.runStart) : ready;
     if (look.runStart < there) {
       int at = later(press, there);
       pushComponents(option, job, start, at);

@@ -75,8 +75,7 @@ final class StockTable {
         for (Take take : option.making().takes()) {
           Key key = new Key(take.component(), take.insert());
           if (counted.computeIfAbsent(key, k -> stock.counts(k.component(), k.what()))) {
-            ofJob.merge(
-                take.insert(), (long) take.pieces() + take.startupPieces(), Math::max);
+            ofJob.merge(take.insert(), (long) take.pieces() + take.startupPieces(), Math::max);
           }
         }
       }
@@ -114,8 +113,7 @@ final class StockTable {
     boolean expires =
         shelf.sources().stream()
             .anyMatch(
-                s ->
-                    free(s) && s.pieces() > 0 && s.expiresMin() < end && s.expiresMin() > start);
+                s -> free(s) && s.pieces() > 0 && s.expiresMin() < end && s.expiresMin() > start);
     expiring.add(expires ? Optional.of(shelf) : Optional.empty());
   }
 

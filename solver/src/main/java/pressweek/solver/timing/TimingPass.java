@@ -10,9 +10,9 @@ import pressweek.solver.timing.Recorder.Event;
 
 /**
  * From sequences to clock times. Presses are taken by the time of their next step; the first one
- * starts its next job if press, mold, setter, operators, components, shifts and promises allow, else
- * it is put back to the first time at which they could. So every sequence gives a plan that keeps
- * the hard rules; what cannot start within the horizon is left out and priced. Not for use by
+ * starts its next job if press, mold, setter, operators, components, shifts and promises allow,
+ * else it is put back to the first time at which they could. So every sequence gives a plan that
+ * keeps the hard rules; what cannot start within the horizon is left out and priced. Not for use by
  * several threads.
  */
 public final class TimingPass {

@@ -19,8 +19,8 @@ import pressweek.data.problem.SmallPlant;
 import pressweek.data.problem.Take;
 
 /**
- * Runs of the lines 1, 2 and so on, each on its own press in its own mold, 36 min after the start of
- * the plan at the earliest (60 % of 60 min to mount); components are needed 30 min ahead.
+ * Runs of the lines 1, 2 and so on, each on its own press in its own mold, 36 min after the start
+ * of the plan at the earliest (60 % of 60 min to mount); components are needed 30 min ahead.
  */
 class ComponentStockTest {
   private static final int MOUNTED = START + 36 + 10;
@@ -48,9 +48,7 @@ class ComponentStockTest {
   void aCartonHoldsUpARunUntilItsDelivery() {
     Problem problem =
         new SmallPlant()
-            .stock(
-                List.of(lot("C1", 10)),
-                List.of(new Receipt("C1", 5, START + 300, START + 420)))
+            .stock(List.of(lot("C1", 10)), List.of(new Receipt("C1", 5, START + 300, START + 420)))
             .job(work(1, Component.CARTON, "C1", 8))
             .job(work(2, Component.CARTON, "C1", 7))
             .build();
