@@ -5,7 +5,6 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -51,8 +50,7 @@ public final class Benchmarks {
     benchmarks.head();
     benchmarks.demoWeek(Path.of("examples/quillback-week"));
     benchmarks.firstPlans();
-    Files.createDirectories(results.toAbsolutePath().getParent());
-    Files.writeString(results, String.join("\n", benchmarks.lines) + "\n");
+    new ResultsFile(results).replace("Benchmarks", benchmarks.lines);
   }
 
   private void say(String line) {
@@ -61,19 +59,7 @@ public final class Benchmarks {
   }
 
   private void head() {
-    Runtime runtime = Runtime.getRuntime();
-    say("# Benchmarks");
-    say("");
-    say(
-        String.format(
-            Locale.ROOT,
-            "%s, %d cores, %d MB heap at most, %s %s, Java %s. Written by `pressweek.examples.Benchmarks`.",
-            LocalDate.now(java.time.ZoneOffset.UTC),
-            runtime.availableProcessors(),
-            runtime.maxMemory() / 1_048_576,
-            System.getProperty("os.name"),
-            System.getProperty("os.arch"),
-            Runtime.version()));
+    say(ResultsFile.machine() + " Written by `pressweek.examples.Benchmarks`.");
     say("Shared machines are noisy: compare ratios within one run, not figures between runs.");
   }
 

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -45,9 +47,23 @@ class ExampleFoldersTest {
     assertThat(read.findings()).isEmpty();
     Guide guide = read.guide().orElseThrow();
     assertThat(folder.demand().orders())
-        .filteredOn(order -> !guide.decode(order.item()).good())
+        .filteredOn(order -> !order.item().isEmpty() && !guide.decode(order.item()).good())
         .extracting(OrderRow::id)
         .containsExactly(unreadable);
+  }
+
+  @Test
+  void linesWithoutACodeLeadToItems() throws IOException {
+    Folder folder = FolderReader.read(Path.of("quillback-week"));
+    Problem problem = Week.build(folder, 0).problem().orElseThrow();
+    Map<String, String> items = new HashMap<>();
+    problem.jobs().forEach(job -> items.put(job.id(), job.item().code()));
+    assertThat(items)
+        .containsEntry("52103/1", "BH140/M8-S20/PBT-GF30-NVY/ZN")
+        .containsEntry("52120/1", "TH100/M10-T/PP-SLT/ZN")
+        .containsEntry("52206/1", "LV110/M12-S50/PA66-GF30-BLK/ZN/RS")
+        .containsEntry("52139/1", "TR40/M6-S20/ABS-LGY/ZN")
+        .containsEntry("52188/2", "WG60/M8-B/ABS-SLT/ZN");
   }
 
   @Test

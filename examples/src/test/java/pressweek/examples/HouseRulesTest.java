@@ -157,6 +157,15 @@ class HouseRulesTest {
               "com.fasterxml.jackson..", "org.apache.commons.csv..", "org.dhatim.fastexcel..");
 
   @ArchTest
+  static final ArchRule barCodesAreDrawnWithTheLabels =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("pressweek.reports.labels..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("com.google.zxing..");
+
+  @ArchTest
   static final ArchRule problemAndPlanHoldValuesOnly =
       classes()
           .that()
@@ -181,6 +190,8 @@ class HouseRulesTest {
           // Benchmarks say on what day they were run.
           .and()
           .doNotHaveSimpleName("Benchmarks")
+          .and()
+          .doNotHaveSimpleName("ResultsFile")
           .should()
           .callCodeUnitWhere(describe("the clock is read", HouseRulesTest::readsTheClock));
 

@@ -42,7 +42,7 @@ final class CodePrinter {
 
   private void code(Explained explained) {
     String family = explained.family().isEmpty() ? "" : "  (" + explained.family() + ")";
-    String code = explained.code();
+    String code = explained.code().replaceAll("\\p{Cntrl}", "\uFFFD");
     if (code.length() > LONGEST) {
       out.println(code.substring(0, LONGEST - 3) + "...");
       return;

@@ -12,6 +12,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import pressweek.data.guide.Guide;
 import pressweek.data.week.Explained;
 import pressweek.reports.write.CodeJson;
 import pressweek.reports.write.CodeTable;
@@ -74,7 +75,8 @@ final class DecodeCommand implements Callable<Integer> {
       }
     }
     if (as == As.CSV) {
-      out.print(CodeTable.csv(table));
+      Guide guide = guided.get().explainer().guide().orElseThrow();
+      out.print(CodeTable.csv(table, guide.sheet().attributes()));
     }
     out.flush();
     return allGood ? ExitCode.DONE : ExitCode.UNPLACED;

@@ -86,7 +86,11 @@ final class EncodeCommand implements Callable<Integer> {
     Map<String, String> known = new LinkedHashMap<>();
     for (String text : texts) {
       int equals = text.indexOf('=');
-      known.put(text.substring(0, equals).strip(), text.substring(equals + 1).strip());
+      String name = text.substring(0, equals).strip();
+      if (known.put(name, text.substring(equals + 1).strip()) != null) {
+        throw new ParameterException(
+            spec.commandLine(), "attribute \"" + name + "\" is given twice; expected it once");
+      }
     }
     List<Draft> drafts = guide.encoder().drafts(known, MOST);
     if (drafts.isEmpty()) {

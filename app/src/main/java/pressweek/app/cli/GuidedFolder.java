@@ -1,8 +1,10 @@
 package pressweek.app.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Optional;
 import pressweek.data.files.Folder;
+import pressweek.data.files.InputError;
 import pressweek.data.files.InputFile;
 import pressweek.data.week.Explainer;
 
@@ -26,20 +28,22 @@ final class GuidedFolder {
   private static Optional<Guided> guided(Folder read, PrintWriter err) {
     Explainer explainer = new Explainer(read);
     explainer.findings().forEach(err::println);
-    if (explainer.guide().isPresent()) {
+    List<InputError> broken =
+        read.errors().stream()
+            .filter(error -> error.file().equals(InputFile.GUIDE.fileName()))
+            .toList();
+    broken.forEach(err::println);
+    if (broken.isEmpty() && explainer.guide().isPresent()) {
       int errors = read.errors().size();
       if (errors > 0) {
         err.println("errors in the folder: " + errors + "; see pressweek check");
       }
       return Optional.of(new Guided(read, explainer));
     }
-    boolean none = read.guide().isEmpty();
-    read.errors().stream()
-        .filter(error -> error.file().equals(InputFile.GUIDE.fileName()))
-        .forEach(err::println);
+    boolean none = read.guide().isEmpty() && broken.isEmpty();
     err.println(
         none
-            ? "guide.json: not there or not JSON; without it an item code is only a name"
+            ? "guide.json is not there; without it an item code is only a name"
             : "guide.json cannot be used");
     return Optional.empty();
   }

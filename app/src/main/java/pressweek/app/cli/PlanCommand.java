@@ -15,6 +15,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import pressweek.app.plan.EarlierPlans;
 import pressweek.app.plan.WeekPlanner;
 import pressweek.data.files.Folder;
 import pressweek.data.files.FolderReader;
@@ -30,7 +31,7 @@ import pressweek.solver.audit.Finding;
 @Command(
     name = "plan",
     description = {
-      "Plans the week of a plant's folder and writes the press schedule, the insert pull list, the changes, the unplaced lines, a page to look at and print, and plan.json.",
+      "Plans the week of a plant's folder and writes the press schedule, the insert pull list, the changes, the unplaced lines and what changed since the plan that it replaces: as CSV, one workbook, calendars, a page to look at and papers with labels to print; and plan.json.",
       "Ctrl-C ends the search and writes the best plan so far.",
       "Exit: 0 all placed and on time, 1 lines unplaced or late, 2 bad input or arguments, 3 a bug."
     },
@@ -47,6 +48,14 @@ final class PlanCommand implements Callable<Integer> {
       defaultValue = "out",
       description = "folder to write to (default: ${DEFAULT-VALUE})")
   private Path out;
+
+  @Option(
+      names = "--replaces",
+      paramLabel = "PLAN",
+      defaultValue = "",
+      description =
+          "plan.json of the plan that this one replaces (default: the one that lies in OUT, if any)")
+  private String replaces = "";
 
   @Option(
       names = "--seconds",
@@ -111,6 +120,7 @@ final class PlanCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), folder + " is not a folder; expected the folder of a plant");
     }
+    EarlierPlans earlier = earlier();
     Folder read = FolderReader.read(folder);
     WeekResult week = Week.build(read, nowMin);
     if (week.problem().isEmpty()) {
@@ -128,14 +138,35 @@ final class PlanCommand implements Callable<Integer> {
     ProgressLine progress = new ProgressLine(err, week.problem().get().plant().rates());
     int code = ExitCode.BUG;
     try {
-      WeekPlanner.Audited audited = planner.plan(out, settings, Moments.present(), progress);
-      List<Path> files = WeekPlanner.write(audited, out);
+      WeekPlanner.Audited audited = planner.plan(earlier, settings, Moments.present(), progress);
+      List<Path> files = WeekPlanner.write(audited, earlier, out, Moments.present());
       print(audited, files);
       code = exitCode(audited);
     } finally {
       interrupt.finished(code);
     }
     return code;
+  }
+
+  /** A plan that was named must be there and be read; the one that lies in OUT only should. */
+  private EarlierPlans earlier() throws IOException {
+    if (replaces.isEmpty()) {
+      EarlierPlans there = EarlierPlans.in(out);
+      PrintWriter err = spec.commandLine().getErr();
+      there
+          .complaints()
+          .forEach(c -> err.println(out + ": " + c + "; nothing is compared with it"));
+      return there;
+    }
+    Path file = Path.of(replaces);
+    EarlierPlans named = EarlierPlans.replacing(file, out);
+    if (named.replaced().isEmpty()) {
+      String why =
+          named.complaints().isEmpty() ? "no such file" : String.join("; ", named.complaints());
+      throw new ParameterException(
+          spec.commandLine(), "--replaces " + file + ": " + why + "; expected a plan.json");
+    }
+    return named;
   }
 
   private void print(WeekPlanner.Audited audited, List<Path> files) {

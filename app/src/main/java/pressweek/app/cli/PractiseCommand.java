@@ -54,7 +54,7 @@ final class PractiseCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "FILE.html",
       description = "Write a page with questions and answers instead.")
-  private Optional<Path> out = Optional.empty();
+  private String out = "";
 
   @Override
   public Integer call() {
@@ -73,8 +73,8 @@ final class PractiseCommand implements Callable<Integer> {
           "the guide gives no more than "
               + Counts.of(practice.questions().size(), "different question"));
     }
-    if (out.isPresent()) {
-      return WrittenPage.write(out.get(), PracticePage.html(practice), spec.commandLine());
+    if (!out.isEmpty()) {
+      return WrittenPage.write(Path.of(out), PracticePage.html(practice), spec.commandLine());
     }
     print(practice, spec.commandLine().getOut());
     return ExitCode.DONE;

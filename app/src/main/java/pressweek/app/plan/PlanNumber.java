@@ -1,17 +1,11 @@
 package pressweek.app.plan;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.IsoFields;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import pressweek.data.files.PlanFile;
-import pressweek.data.plan.Head;
-import pressweek.data.plan.Plan;
 import pressweek.data.problem.Hours;
 
 /**
@@ -19,19 +13,22 @@ import pressweek.data.problem.Hours;
  * count, for example {@code 2026-W49/3}.
  *
  * @param number the plan's own number
- * @param replaces number of the plan that lay in its place; empty for none
+ * @param replaces number of the plan that it replaces; empty for none
  */
 record PlanNumber(String number, String replaces) {
   private static final Pattern NUMBER = Pattern.compile("(\\d{4}-W\\d{2})/(\\d{1,6})");
 
-  /** The number after that of the plan which lies in a folder. */
-  static PlanNumber after(Path out, Hours hours) throws IOException {
+  /** The number after the highest that has been given out for the week. */
+  static PlanNumber after(EarlierPlans earlier, Hours hours) {
     String week = week(hours);
-    String before = before(out.resolve("plan.json"));
-    Matcher parts = NUMBER.matcher(before);
-    boolean same = parts.matches() && parts.group(1).equals(week);
-    int count = same ? Integer.parseInt(parts.group(2)) + 1 : 1;
-    return new PlanNumber(week + "/" + count, before);
+    int highest = 0;
+    for (String number : earlier.numbers()) {
+      Matcher parts = NUMBER.matcher(number);
+      if (parts.matches() && parts.group(1).equals(week)) {
+        highest = Math.max(highest, Integer.parseInt(parts.group(2)));
+      }
+    }
+    return new PlanNumber(week + "/" + (highest + 1), earlier.replacedNumber());
   }
 
   private static String week(Hours hours) {
@@ -42,12 +39,5 @@ record PlanNumber(String number, String replaces) {
         "%04d-W%02d",
         day.get(IsoFields.WEEK_BASED_YEAR),
         day.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR));
-  }
-
-  private static String before(Path file) throws IOException {
-    if (!Files.isRegularFile(file)) {
-      return "";
-    }
-    return PlanFile.read(file).plan().map(Plan::head).map(Head::number).orElse("");
   }
 }

@@ -1,10 +1,10 @@
 package pressweek.app.plan;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import pressweek.data.files.AtomicFile;
 import pressweek.data.files.Folder;
@@ -13,8 +13,10 @@ import pressweek.data.plan.Head;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Settings;
 import pressweek.data.problem.Problem;
-import pressweek.reports.write.PlanCsv;
-import pressweek.reports.write.PlanPage;
+import pressweek.reports.handover.Handover;
+import pressweek.reports.schedule.PlanBook;
+import pressweek.reports.write.Edition;
+import pressweek.reports.write.PlanFiles;
 import pressweek.solver.Planner;
 import pressweek.solver.Watcher;
 import pressweek.solver.audit.Audit;
@@ -58,14 +60,13 @@ public final class WeekPlanner {
   /**
    * Plans and audits.
    *
-   * @param out folder in which the plan will lie; a plan there already is the one that is replaced
+   * @param earlier the plans before it
    * @param settings limits and seed
    * @param nowMin the present, minutes since 1970 UTC
    * @param watcher told of every better plan
-   * @throws IOException when the folder cannot be read
    */
-  public Audited plan(Path out, Settings settings, int nowMin, Watcher watcher) throws IOException {
-    PlanNumber number = PlanNumber.after(out, problem.plant().hours());
+  public Audited plan(EarlierPlans earlier, Settings settings, int nowMin, Watcher watcher) {
+    PlanNumber number = PlanNumber.after(earlier, problem.plant().hours());
     Head head =
         new Head(
             number.number(),
@@ -80,23 +81,31 @@ public final class WeekPlanner {
   }
 
   /**
-   * Writes plan.json, the lists and the page.
+   * Writes everything that a plan is given out as, plan.json last.
    *
+   * @param audited the plan
+   * @param earlier the plans before it, for what it changes
+   * @param out folder to write to; each file there is the old one or the new one, never a part
+   * @param nowMin the present, minutes since 1970 UTC
    * @return the files written
    * @throws IOException when one cannot be written
    */
-  public static List<Path> write(Audited audited, Path out) throws IOException {
-    Files.createDirectories(out);
-    List<Path> written = new ArrayList<>();
-    Path page = out.resolve("index.html");
+  public static List<Path> write(Audited audited, EarlierPlans earlier, Path out, int nowMin)
+      throws IOException {
+    Plan plan = audited.plan();
+    Handover handover =
+        earlier.replaced().map(p -> Handover.between(p, plan)).orElseGet(Handover::none);
     List<String> findings = audited.findings().stream().map(Finding::message).toList();
-    String html = PlanPage.html(audited.plan(), findings);
-    AtomicFile.write(page, writer -> writer.write(html));
-    written.add(page);
-    written.addAll(PlanCsv.write(audited.plan(), out));
-    Path plan = out.resolve("plan.json");
-    PlanFile.write(audited.plan(), plan);
-    written.add(plan);
+    Edition edition = new Edition(PlanBook.of(plan), handover, findings, nowMin);
+    List<Path> written = new ArrayList<>();
+    for (Map.Entry<String, byte[]> file : PlanFiles.of(edition).entrySet()) {
+      Path path = out.resolve(file.getKey());
+      AtomicFile.write(path, file.getValue());
+      written.add(path);
+    }
+    Path file = out.resolve("plan.json");
+    PlanFile.write(plan, file);
+    written.add(file);
     return written;
   }
 }

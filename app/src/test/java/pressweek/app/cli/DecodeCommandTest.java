@@ -68,8 +68,10 @@ class DecodeCommandTest {
   void csvIsARowACode() {
     Ran ran = Ran.pressweek("decode", WEEK, "--as", "csv", "ST50/M8-B/PP-BLK/ZN", "ST5");
     assertThat(ran.lines()).hasSize(3);
-    assertThat(ran.lines().get(0)).startsWith("code,canonical,family,head,").contains(",position,");
-    assertThat(ran.lines().get(1)).contains("star knob,50,M8x1.25,blind,PP,BLK,steel,zinc");
+    assertThat(ran.lines().get(0))
+        .startsWith("code,canonical,good,family,head,")
+        .contains(",position,");
+    assertThat(ran.lines().get(1)).contains("star knob,50,M8x1.25,", ",PP,BLK,steel,zinc");
   }
 
   @Test

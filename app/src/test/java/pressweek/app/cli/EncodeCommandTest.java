@@ -65,4 +65,13 @@ class EncodeCommandTest {
     assertThat(ran.lines().get(0)).isEqualTo("LV90/M10-B/PP-SGR/A2/X01");
     assertThat(Ran.pressweek("special", WEEK, "LV90").exitCode()).isEqualTo(1);
   }
+
+  @Test
+  void unknownAttributesNumbersAndDoublesAreTold() {
+    assertThat(Ran.pressweek("encode", WEEK, "hed=ST50").out())
+        .contains("the guide has no attribute \"hed\"; nearest: head");
+    assertThat(Ran.pressweek("encode", WEEK, "head=ST50", "length_mm=22").out())
+        .contains("no item has length_mm \"22\"; expected 10 to 60 mm in steps of 5");
+    assertThat(Ran.pressweek("encode", WEEK, "head=ST50", "head=KB40").exitCode()).isEqualTo(2);
+  }
 }

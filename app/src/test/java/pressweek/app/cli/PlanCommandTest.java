@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -125,5 +127,103 @@ final class PlanCommandTest {
     Ran ran = Ran.pressweek("audit", folder.toString(), file.toString());
     assertThat(ran.exitCode()).isEqualTo(ExitCode.UNPLACED);
     assertThat(ran.out()).contains("FIGURES");
+  }
+
+  private List<String> written() throws IOException {
+    try (Stream<Path> files = Files.walk(out)) {
+      return files
+          .filter(Files::isRegularFile)
+          .map(f -> out.relativize(f).toString().replace('\\', '/'))
+          .sorted()
+          .toList();
+    }
+  }
+
+  @Test
+  void everythingIsWrittenAndNothingIsLeftBeside() throws IOException {
+    plan();
+    assertThat(written())
+        .containsExactly(
+            "calendar-presses.ics",
+            "calendar-setters.ics",
+            "changes.csv",
+            "handover.csv",
+            "index.html",
+            "papers/changes.html",
+            "papers/handover.html",
+            "papers/labels.html",
+            "papers/pulls.html",
+            "papers/schedule.html",
+            "papers/shortages.html",
+            "papers/unplaced.html",
+            "plan.json",
+            "plan.xlsx",
+            "pulls.csv",
+            "schedule.csv",
+            "shortages.csv",
+            "unplaced.csv");
+    assertThat(Files.readString(out.resolve("papers/handover.html")))
+        .contains("There is no earlier plan to compare with.");
+  }
+
+  @Test
+  void thePlanThatLiesThereIsTheOneThatIsReplaced() throws IOException {
+    plan();
+    plan();
+    assertThat(Files.readString(out.resolve("index.html")))
+        .contains("Nothing has changed for the floor since plan 2026-W49/1.");
+    assertThat(Files.readAllLines(out.resolve("handover.csv"))).hasSize(1);
+  }
+
+  @Test
+  void aLineThatIsTakenAwayIsHandedOver(@TempDir Path elsewhere) throws IOException {
+    plan();
+    Path orders = folder.resolve("orders.csv");
+    List<String> lines = new ArrayList<>(Files.readAllLines(orders));
+    lines.removeIf(l -> l.startsWith("702"));
+    Files.write(orders, lines);
+    String before = out.resolve("plan.json").toString();
+    Ran ran =
+        Ran.pressweek(
+            "plan",
+            folder.toString(),
+            "--out",
+            elsewhere.toString(),
+            "--steps",
+            "30",
+            "--replaces",
+            before);
+    assertThat(ran.exitCode()).isEqualTo(ExitCode.UNPLACED);
+    assertThat(ran.out()).contains("2026-W49/2, replaces 2026-W49/1");
+    assertThat(Files.readString(elsewhere.resolve("handover.csv"))).contains("\ngone,702,");
+  }
+
+  @Test
+  void aReplacedPlanThatCannotBeReadIsSaid() throws IOException {
+    Path other = folder.resolve("other.json");
+    for (String text : List.of("", "{}", "{\"schema\":\"pressweek-plan/1\"}")) {
+      Files.writeString(other, text);
+      Ran ran =
+          Ran.pressweek(
+              "plan", folder.toString(), "--out", out.toString(), "--replaces", other.toString());
+      assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+      assertThat(ran.err()).contains("--replaces").contains("other.json");
+      assertThat(out).isEmptyDirectory();
+    }
+    Files.writeString(out.resolve("plan.json"), "{}");
+    Ran ran = plan();
+    assertThat(ran.exitCode()).isEqualTo(ExitCode.UNPLACED);
+    assertThat(ran.err()).contains("plan.json").contains("nothing is compared with it");
+  }
+
+  @Test
+  void aReplacedPlanWhoseRunsMakeUnknownLinesIsNotComparedWith() throws IOException {
+    plan();
+    Path file = out.resolve("plan.json");
+    String text = Files.readString(file);
+    assertThat(text).contains("\"job\" : \"701/1\"");
+    Files.writeString(file, text.replace("\"job\" : \"701/1\"", "\"job\" : \"999/1\""));
+    assertThat(plan().err()).contains("no job of the plan's week");
+    assertThat(Files.readAllLines(out.resolve("handover.csv"))).hasSize(1);
   }
 }

@@ -41,4 +41,15 @@ class ReadCommandTest {
     assertThat(Ran.pressweek("read", WEEK, "").exitCode()).isEqualTo(1);
     assertThat(Ran.pressweek("read", "../examples/three-files", "knob").exitCode()).isEqualTo(2);
   }
+
+  @Test
+  void whatIsRefusedOrUnclearIsAskedAndNotAssumed() {
+    Ran grey = Ran.pressweek("read", WEEK, "star knob 50mm M8 blind grey not slate");
+    assertThat(grey.exitCode()).isEqualTo(1);
+    assertThat(grey.lines().get(1)).doesNotContain("BLK");
+    Ran same = Ran.pressweek("read", WEEK, "LV90 M8 blind same as before");
+    assertThat(same.out()).contains("not read");
+    Ran lobes = Ran.pressweek("read", WEEK, "2 in 4-lobe knob M8 x 20 male SS");
+    assertThat(lobes.out()).doesNotContain("quantity 4");
+  }
 }

@@ -1,5 +1,7 @@
 package pressweek.data.files;
 
+import java.util.Locale;
+
 /**
  * A row of {@code customer_parts.csv}: a customer's own part number.
  *
@@ -10,4 +12,9 @@ package pressweek.data.files;
  * @param item item code
  */
 public record CustomerPartRow(
-    At at, String customer, String customerPart, String revision, String item) {}
+    At at, String customer, String customerPart, String revision, String item) {
+  /** A number, name or revision as it is looked up by: capitals and spaces do not matter. */
+  public static String key(String text) {
+    return text.replace(" ", "").toUpperCase(Locale.ROOT);
+  }
+}

@@ -50,7 +50,10 @@ final class OrderTables {
                   f.id("item")),
           r ->
               "part \"%s\" of customer \"%s\", revision \"%s\""
-                  .formatted(r.customerPart(), r.customer(), r.revision()));
+                  .formatted(
+                      CustomerPartRow.key(r.customerPart()),
+                      CustomerPartRow.key(r.customer()),
+                      CustomerPartRow.key(r.revision())));
 
   static final TableSpec<StockRow> STOCK =
       new TableSpec<>(

@@ -3,6 +3,7 @@ package pressweek.data.guide;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -23,6 +24,7 @@ final class BestDrafts implements DraftSearch.Visitor {
   private final int most;
   private final List<Draft> best = new ArrayList<>();
   private String family = "";
+  private List<GuideRule> rules = List.of();
 
   BestDrafts(Map<String, String> known, int most) {
     this.known = known;
@@ -30,8 +32,9 @@ final class BestDrafts implements DraftSearch.Visitor {
   }
 
   /** Says of which family the next codes are. */
-  void of(Family next) {
+  void of(Family next, List<GuideRule> nextRules) {
     family = next.name();
+    rules = nextRules;
   }
 
   List<Draft> drafts() {
@@ -48,6 +51,20 @@ final class BestDrafts implements DraftSearch.Visitor {
     return more < 0 || more == 0 && unasked < last.implied().size();
   }
 
+  /** What is known, without what a rule gives once an open attribute has its value. */
+  private Map<String, String> sayable(Set<String> open) {
+    if (open.isEmpty()) {
+      return known;
+    }
+    Map<String, String> sure = new LinkedHashMap<>(known);
+    for (GuideRule rule : rules) {
+      if (rule.sets() && rule.asksFor(open)) {
+        rule.what().forEach(clause -> sure.remove(clause.attribute(), clause.values().get(0)));
+      }
+    }
+    return sure;
+  }
+
   @Override
   public boolean take(Written code, Meaning meaning, List<Gap> gaps) {
     Set<String> open = DraftSearch.open(gaps);
@@ -55,7 +72,7 @@ final class BestDrafts implements DraftSearch.Visitor {
     values.keySet().removeIf(name -> open.contains(name) && !known.containsKey(name));
     boolean good =
         meaning.faults().stream().allMatch(fault -> open.contains(fault.attribute()))
-            && Values.covers(values, known);
+            && Values.covers(values, sayable(open));
     if (!good) {
       return false;
     }

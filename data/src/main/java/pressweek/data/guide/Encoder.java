@@ -5,6 +5,8 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import pressweek.data.guide.Draft.Gap;
 import pressweek.data.guide.RuleBook.Meaning;
 import pressweek.data.guide.SlotWriter.Written;
@@ -95,7 +97,7 @@ public final class Encoder {
   public List<Draft> drafts(Map<String, String> known, int most) {
     BestDrafts best = new BestDrafts(known, most);
     for (FamilyPlan plan : plans) {
-      best.of(plan.family());
+      best.of(plan.family(), plan.rules());
       search(plan, known, best);
     }
     return best.drafts();
@@ -104,6 +106,20 @@ public final class Encoder {
   /** Why no code says what is known of an item; empty when one does. */
   public List<Objection> objections(Map<String, String> known) {
     return objections.of(known);
+  }
+
+  /** The numbers that an attribute may be, in words; empty when no field reads them. */
+  Optional<String> numbers(String attribute) {
+    return guide.sheet().fields().stream()
+        .filter(field -> field.attribute().equals(attribute))
+        .filter(Field.Number.class::isInstance)
+        .map(field -> ((Field.Number) field).words())
+        .findFirst();
+  }
+
+  /** Every attribute that codes and rules of the guide set, in the guide's order. */
+  Set<String> attributes() {
+    return guide.sheet().attributes();
   }
 
   /** Visits the codes of all families that say what is known, whatever the rules think of them. */

@@ -138,6 +138,19 @@ public final class Guide {
     return List.copyOf(readings.values());
   }
 
+  /** The families as which a code can be read under their rules. */
+  public List<String> families(String code) {
+    String text = code.strip();
+    if (text.length() > LONGEST_CODE) {
+      return List.of();
+    }
+    return ways(CodeText.of(text, ignoreCase()), new Misses(false)).stream()
+        .filter(way -> way.meaning().faults().isEmpty())
+        .map(way -> way.family().name())
+        .distinct()
+        .toList();
+  }
+
   private List<Way> ways(CodeText code, Misses misses) {
     FamilyReader reader = new FamilyReader(separator, code, misses);
     List<Way> ways = new ArrayList<>(1);

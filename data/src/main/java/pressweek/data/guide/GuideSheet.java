@@ -1,6 +1,8 @@
 package pressweek.data.guide;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -27,6 +29,32 @@ public record GuideSheet(
     fields = List.copyOf(fields);
     families = List.copyOf(families);
     rules = List.copyOf(rules);
+  }
+
+  /** Every attribute that codes and rules set, in the guide's order. */
+  public Set<String> attributes() {
+    Set<String> attributes = new LinkedHashSet<>();
+    for (Field field : fields) {
+      if (field instanceof Field.Table table) {
+        table.entries().values().forEach(entry -> attributes.addAll(entry.sets().keySet()));
+      } else {
+        attributes.add(field.attribute());
+      }
+    }
+    for (Family family : families) {
+      family
+          .parts()
+          .forEach(part -> part.forms().forEach(form -> attributes.addAll(form.sets().keySet())));
+      family.rules().forEach(rule -> addSet(rule, attributes));
+    }
+    rules.forEach(rule -> addSet(rule, attributes));
+    return attributes;
+  }
+
+  private static void addSet(GuideRule rule, Set<String> attributes) {
+    if (rule.sets()) {
+      rule.what().forEach(clause -> attributes.add(clause.attribute()));
+    }
   }
 
   /** The rules of a family: its own, then those for all. */

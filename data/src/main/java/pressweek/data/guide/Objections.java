@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import pressweek.data.files.Nearest;
@@ -53,9 +54,21 @@ final class Objections {
     for (TableIndex table : tables) {
       values.addAll(table.values(name));
     }
+    Optional<String> number = encoder.numbers(name);
+    if (values.isEmpty() && number.isPresent()) {
+      return new Objection(
+          List.of(name), "no item has %s \"%s\"; expected %s".formatted(name, value, number.get()));
+    }
+    if (values.isEmpty() && !encoder.attributes().contains(name)) {
+      List<String> nearest = Nearest.to(name, encoder.attributes(), 3);
+      return new Objection(
+          List.of(name),
+          "the guide has no attribute \"%s\"; nearest: %s"
+              .formatted(name, String.join(", ", nearest)));
+    }
     String known =
         values.isEmpty()
-            ? "expected an attribute of the guide with one of its values"
+            ? "expected another value"
             : "nearest: " + String.join(", ", nearest(value, values));
     return new Objection(List.of(name), "no item has %s \"%s\"; %s".formatted(name, value, known));
   }

@@ -44,6 +44,7 @@ public final class GuideProof {
     }
     readBack.tell(bench, symbols.neverRead());
     new TableTrial(bench).run();
+    new FillTrial(bench).run();
     Vocabulary vocabulary = new Vocabulary(bench.guide());
     new RuleTrial(bench, vocabulary).run();
     new WordTrial(bench, vocabulary).run();

@@ -116,8 +116,23 @@ final class ReadBack {
       fail(trial, "other", message);
       return false;
     }
+    twins(trial);
     roundTrip(trial, values);
     return true;
+  }
+
+  /** Two families that give a code the same meaning: harmless for planning, but not for people. */
+  private void twins(Trial trial) {
+    List<String> families = guide.families(trial.drawn().code());
+    if (families.size() > 1) {
+      String key = "twins " + families;
+      String message =
+          "families \"%s\" both read code \"%s\", and as the same item"
+              .formatted(String.join("\" and \"", families), trial.drawn().code());
+      note(
+          trial,
+          groups.computeIfAbsent(key, k -> new Group(family(families.get(1)), message, true)));
+    }
   }
 
   private void roundTrip(Trial trial, Map<String, String> values) {

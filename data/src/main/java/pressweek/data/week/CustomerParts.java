@@ -3,7 +3,6 @@ package pressweek.data.week;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -25,7 +24,7 @@ final class CustomerParts {
   }
 
   private static String key(String text) {
-    return text.replace(" ", "").toUpperCase(Locale.ROOT);
+    return CustomerPartRow.key(text);
   }
 
   /**

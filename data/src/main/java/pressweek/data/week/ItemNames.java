@@ -59,11 +59,13 @@ final class ItemNames {
   private Attempt<OrderRow> read(WordReader reader, OrderRow order) {
     Reading best =
         readings.computeIfAbsent(order.words(), said -> reader.read(said).readings().get(0));
-    if (best.complete() && best.notUnderstood().isEmpty()) {
+    List<String> counts = otherCounts(best, order.quantity());
+    if (best.complete() && best.notUnderstood().isEmpty() && counts.isEmpty()) {
       return new Done<>(order.withItem(best.code()));
     }
     List<String> open = new ArrayList<>(best.conflicts());
     open.addAll(best.questions());
+    open.addAll(counts);
     if (!best.notUnderstood().isEmpty()) {
       open.add("what is \"" + String.join(" ", best.notUnderstood()) + "\"?");
     }
@@ -71,6 +73,15 @@ final class ItemNames {
     return new Stopped<>(
         "words \"" + shown(order.words()) + "\"" + code + ": " + String.join("; ", open),
         "ask the customer, then give the item code in orders.csv");
+  }
+
+  /** Numbers of pieces in the words that are not the line's. */
+  private static List<String> otherCounts(Reading reading, int quantity) {
+    return reading.understood().stream()
+        .map(piece -> piece.means().getOrDefault("quantity", ""))
+        .filter(count -> !count.isEmpty() && !count.equals(Integer.toString(quantity)))
+        .map(count -> "how many? the words say " + count + ", the line says " + quantity)
+        .toList();
   }
 
   private static String shown(String text) {

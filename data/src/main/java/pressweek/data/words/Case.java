@@ -175,6 +175,11 @@ final class Case {
     return unwanted.getOrDefault(attribute, Set.of()).contains(value);
   }
 
+  /** True when some value of an attribute was said not to be wanted. */
+  boolean isRefused(String attribute) {
+    return unwanted.containsKey(attribute);
+  }
+
   /** True when values may be taken without contradicting what is known, open or not wanted. */
   boolean admits(Map<String, String> values) {
     for (Map.Entry<String, String> value : values.entrySet()) {

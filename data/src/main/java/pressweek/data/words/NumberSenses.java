@@ -104,7 +104,7 @@ final class NumberSenses {
     List<Sense> senses() {
       List<Sense> senses = new ArrayList<>();
       boolean bound = measures.stream().anyMatch(m -> wordCost(m.attribute()) == 0);
-      if (!bound && isCountOfThings()) {
+      if (!bound && !isPrefix() && isCountOfThings()) {
         return List.of(
             new Sense(new Claim.Count(Measured.plain(number.value())), 1),
             new Sense(new Claim.Unknown(), UNKNOWN_COST));
@@ -259,8 +259,14 @@ final class NumberSenses {
       return number.isBare() && number.isWhole() && number.value().signum() > 0;
     }
 
+    /** True for the number of {@code 4-lobe}. */
+    private boolean isPrefix() {
+      int next = mentions.get(index).to();
+      return tokens.at(next).is("-") && tokens.joined(next) && tokens.joined(next + 1);
+    }
+
     private Optional<Sense> asCount() {
-      boolean whole = isWhole();
+      boolean whole = isWhole() && !isPrefix();
       boolean crossed = number.times() && left >= 0 && (isThread(left) || isNumber(left));
       if (!whole || crossed) {
         return Optional.empty();

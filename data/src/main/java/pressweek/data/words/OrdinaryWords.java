@@ -12,25 +12,25 @@ import java.util.Set;
 final class OrdinaryWords {
   private static final Set<String> EMPTY =
       words(
-          "a about above after again all already also am among an and any anyone approx",
-          "approximately are as asap at available avail back be because been before being below",
+          "a about above after all already also am among an and any anyone approx",
+          "approximately are as asap at available avail back be because been being below",
           "best better between both bought but by call can check cheap come company could customer",
           "date day days deliver delivered delivery dear did different do does done down due each",
-          "either else end ends enough etc every exact exactly existing fast few first fit fits",
-          "following for from front full get give go going good got great had hand has have he",
+          "either else end ends enough etc every exact exactly fast few first fit fits",
+          "following for from front full get give go going good got great had has have he",
           "hello her here hey hi him his how however i if in inquiry into is it item items its just",
-          "kind kindly know last later least let like line list little look looking lot lots made",
+          "kind kindly know later least let line list little look looking lot lots made",
           "mail make making many matching may maybe me mean might more most much must my near need",
-          "needed needs never new next no non none nor not dont now of off offer often ok okay old on once one ones only open or",
-          "order ordered orders ordering other our out over own part parts per piece place please",
-          "pls plz possible preferably prefer preferred previous price pricing product project",
+          "needed needs never next no non none nor not dont now of off offer often ok okay on once one ones only open or",
+          "order ordered orders ordering other our out over own parts per piece place please",
+          "pls plz possible preferably prefer preferred price pricing product project",
           "provide put quick quickly quote quotation quoted re ready really received regards repeat",
-          "reply request require required requires right rush said sale same sample samples say",
+          "reply request require required requires right rush said sale say",
           "second see send set sets several she ship shipped shipping short should side sides since",
           "so some someone something soon sort specified spec specs standard start still stock",
           "stop such sure take team tell than thank thanks that the their them then there these",
           "they thing this those three thru time to today together tomorrow too total touch two",
-          "type under unit until up upon urgent urgently us use used using usual usually very via",
+          "type under unit until up upon urgent urgently us use using usual usually very via",
           "want wanted wants was way we week weeks well were what when where which while who whole",
           "w cw will wish with within without would yes yet you your yours also ltd inc gmbh co sir",
           "madam january february march april june july august september october november",
@@ -51,7 +51,8 @@ final class OrdinaryWords {
           "skin sky slide slip slot slow small smooth soft spare spring square stage stand steam",
           "step stick stone store strong style suit sun sweet table tank tape tea test thick thin",
           "threw tip tool top track tray tree tube turn van wall warm wash water weld wet wide",
-          "win wire wood work");
+          "win wire wood work again before existing hand last like new old part previous repeat",
+          "same sample samples used");
 
   /** Words that a number of pieces stands beside. */
   private static final Set<String> PIECES =
@@ -59,7 +60,8 @@ final class OrdinaryWords {
 
   /** Words that a number of a document stands behind. */
   private static final Set<String> DOCUMENTS =
-      words("po order ref reference rfq quote quotation inquiry enquiry line item job invoice pos");
+      words(
+          "part pn drawing dwg po order ref reference rfq quote quotation inquiry enquiry line item job invoice pos");
 
   /** What the trade writes for what. */
   private static final Map<String, String> SHORT =

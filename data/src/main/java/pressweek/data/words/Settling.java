@@ -97,7 +97,11 @@ final class Settling {
     return admitted;
   }
 
+  /** What was spoken of and refused is asked for, never assumed. */
   private void assume(Phrase phrase, Map<String, String> all, List<Assumed> taken) {
+    if (phrase.set().keySet().stream().anyMatch(item::isRefused)) {
+      return;
+    }
     boolean agrees =
         phrase.set().entrySet().stream()
             .allMatch(v -> all.getOrDefault(v.getKey(), v.getValue()).equals(v.getValue()));

@@ -166,4 +166,19 @@ class ItemNamesTest {
     assertThat(week.problem().orElseThrow().unplaced().get(0).reason())
         .isEqualTo("the item is said in words, and there is no guide.json to read them by");
   }
+
+  @Test
+  void aNumberOfPiecesInTheWordsThatIsNotTheLinesIsAsked() {
+    words("lever 300 pcs");
+    assertThat(plant.unplaced().reason())
+        .contains("how many? the words say 300, the line says 100");
+  }
+
+  @Test
+  void customerPartsThatDifferInCapitalsOnlyAreOneTooMany() {
+    plant.file("customer_parts.csv", "customer,customer_part,item", "Acme,A-1,K", "acme,a -1,L");
+    assertThat(plant.read().errors())
+        .extracting(Object::toString)
+        .anySatisfy(error -> assertThat(error).contains("customer_parts.csv:3: "));
+  }
 }

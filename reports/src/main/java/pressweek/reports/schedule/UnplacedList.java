@@ -7,6 +7,10 @@ import pressweek.reports.listing.Paper;
 
 /** The order lines that are not in the plan, as a list. */
 public final class UnplacedList {
+  private static final String CAUTION =
+      "Nothing of these lines is made until what would cure it is done; a missing record is never"
+          + " taken for a good one.";
+
   private UnplacedList() {}
 
   /** A row a line, in the plan's order. */
@@ -22,7 +26,7 @@ public final class UnplacedList {
         .listing(
             "unplaced",
             "Unplaced lines",
-            new Paper("", "", false, "Every line is in the plan."),
+            new Paper(CAUTION, "", false, "Every line is in the plan."),
             book.plan().unplaced());
   }
 }

@@ -1,5 +1,6 @@
 package pressweek.reports.write;
 
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import java.util.stream.Collectors;
 import pressweek.data.guide.CodeFault;
 import pressweek.data.guide.CodeReading;
 import pressweek.data.problem.Attribute;
+import pressweek.data.problem.Item;
 import pressweek.data.week.Explained;
 import pressweek.reports.listing.Listing;
 import pressweek.reports.listing.ListingColumns;
@@ -15,16 +17,33 @@ import pressweek.reports.listing.Paper;
 
 /** What item codes mean, as CSV: one row a code, one column an attribute. */
 public final class CodeTable {
+  /** What records say of an item beside its code. */
+  private static final List<String> RECORDED =
+      List.of(
+          Item.INSERT,
+          Item.INSERT_KIND,
+          Item.THREAD,
+          Item.LENGTH_MM,
+          Item.INSERT_MATERIAL,
+          Item.FINISH,
+          "passivation");
+
   private CodeTable() {}
 
-  /** The table of these codes, with a header row; attributes in the order in which they turn up. */
-  public static String csv(List<Explained> codes) {
-    Set<String> attributes = new LinkedHashSet<>();
+  /**
+   * The table of these codes, with a header row.
+   *
+   * @param guided attributes of the guide: a column each, whether a code has them or not
+   */
+  public static String csv(List<Explained> codes, Collection<String> guided) {
+    Set<String> attributes = new LinkedHashSet<>(guided);
+    attributes.addAll(RECORDED);
     codes.forEach(code -> code.attributes().forEach(attribute -> attributes.add(attribute.name())));
     ListingColumns<Explained> table =
         new ListingColumns<Explained>()
             .text("code", Explained::code)
-            .text("canonical", Explained::canonical)
+            .text("canonical", code -> code.reading().decoded().good() ? code.canonical() : "")
+            .text("good", code -> code.good() ? "yes" : "no")
             .text("family", Explained::family);
     for (String name : attributes) {
       table.text(name, code -> value(code, name));

@@ -26,6 +26,6 @@ final class PaperPage {
         Element.of("main")
             .add(new Sheet(edition).of(part.id(), part.caution(), headings, part.content()));
     return new PageFrame(edition, part.heading())
-        .html(Element.of("body", "paper " + part.id()).add(main));
+        .html(Element.of("body", "paper " + part.id() + "paper").add(main));
   }
 }

@@ -42,6 +42,7 @@ public final class SmallPlan {
   public final List<Downtime> downtime = new ArrayList<>();
   public Map<Rule, Long> costs = Map.of();
   public Materials materials = SampleWeek.materials(true);
+  public String number = "2026-W49/3";
   public String replaces = "";
   public boolean money = true;
   public boolean stopped;
@@ -115,7 +116,7 @@ public final class SmallPlan {
   public Plan plan() {
     return new Plan(
         new Head(
-            "2026-W49/3",
+            number,
             replaces,
             at("2026-11-30T05:40"),
             Map.of(),
