@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import pressweek.data.plan.Cause;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Pull;
+import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Lot;
 import pressweek.data.problem.Problem;
@@ -55,11 +56,20 @@ class StockTest {
               RandomPlant.of(seed, jobs, presses).load(0.3 + random.nextDouble()).build(), seed);
       Plan plan = Plans.of(problem, steps, seed);
       for (Finding finding : Audit.check(problem, plan)) {
-        found.add("seed " + seed + ": " + finding);
+        if (!wantsCrew(finding, plan)) {
+          found.add("seed " + seed + ": " + finding);
+        }
       }
       count(problem, plan);
     }
     return found;
+  }
+
+  /** A running job that found no operators within the horizon is no matter of stock. */
+  private static boolean wantsCrew(Finding finding, Plan plan) {
+    return finding.rule() == Rule.RUNNING
+        && plan.unplaced().stream()
+            .anyMatch(line -> line.id().equals(finding.subject()) && line.lacks().isEmpty());
   }
 
   private void count(Problem problem, Plan plan) {

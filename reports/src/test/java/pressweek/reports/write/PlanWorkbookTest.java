@@ -62,7 +62,8 @@ class PlanWorkbookTest {
     List<String> names = new ArrayList<>();
     read(small()).forEach(s -> names.add(s.getSheetName()));
     assertThat(names)
-        .containsExactly("plan", "schedule", "pulls", "shortages", "changes", "unplaced", "handover");
+        .containsExactly(
+            "plan", "schedule", "pulls", "shortages", "changes", "unplaced", "handover");
   }
 
   @Test
@@ -150,6 +151,6 @@ class PlanWorkbookTest {
     assertThat(read(SamplePlan.of(14, 150)).getSheet("schedule").getLastRowNum()).isEqualTo(150);
     XSSFWorkbook empty = read(SamplePlan.empty());
     assertThat(empty.getSheet("schedule").getLastRowNum()).isZero();
-    assertThat(empty.getNumberOfSheets()).isEqualTo(6);
+    assertThat(empty.getNumberOfSheets()).isEqualTo(7);
   }
 }

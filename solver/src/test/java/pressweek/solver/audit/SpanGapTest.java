@@ -19,7 +19,7 @@ class SpanGapTest {
     plan = Edited.set(plan, "runs[R9].endMin", at("Thu 08:14"));
     plan = Edited.set(plan, "runs[R9].readyMin", at("Thu 09:14"));
     plan = Edited.set(plan, "runs[R9].waits[0].toMin", at("Tue 13:40"));
-    plan = Edited.set(plan, "pulls[9].needByMin", at("Thu 06:00"));
+    plan = Edited.set(plan, "pulls[8].needByMin", at("Thu 06:00"));
     plan = Edited.set(plan, "problem.floor.downtime[1].toMin", at("Thu 06:30"));
     // 20 min earlier: 2534 min late, 60.00 x 2534 / 1440 = 105.58333; 1.5 x 305.58333 = 458.37499.
     plan = Edited.set(plan, "runs[R9].charges[0].amount", 45_837_499L);
