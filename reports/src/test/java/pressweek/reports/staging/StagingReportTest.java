@@ -3,85 +3,24 @@ package pressweek.reports.staging;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import pressweek.data.plan.ChangeKind;
-import pressweek.data.problem.Component;
 import pressweek.data.problem.Dryer;
 import pressweek.data.problem.Granules;
-import pressweek.data.problem.Masterbatch;
-import pressweek.data.problem.Materials;
-import pressweek.data.problem.Preparation;
 import pressweek.data.problem.PressState;
 import pressweek.data.problem.Setup;
-import pressweek.data.problem.Take;
 import pressweek.reports.hours.ShiftSpan;
-import pressweek.reports.pulls.PullReport;
 import pressweek.reports.sample.SampleJobs;
 import pressweek.reports.sample.SampleWeek;
-import pressweek.reports.sample.SmallPlan;
-import pressweek.reports.sample.Stocked;
 import pressweek.reports.schedule.PlanBook;
 
 /**
  * 500 pieces from four cavities of 20 g are 125 shots of 80 g; ten shots of start-up and 375 g of
  * purge come on top: 10,000 + 800 + 375 g. A shot of 80 g in 38 s is 7.58 kg/h.
  */
-class StagingReportTest {
-  private static final String MONDAY = "2026-11-30T";
-  private static final String TUESDAY = "2026-12-01T";
-
-  private final List<Granules> granules =
-      new ArrayList<>(
-          List.of(granules("PP", 0, 0), granules("PA66-GF30", 4, 12), granules("POM", 3, 0)));
-  private final List<Masterbatch> masterbatches =
-      new ArrayList<>(List.of(new Masterbatch("", "BLK", "MB-BLK", OptionalDouble.of(100.0 / 26))));
-  private final List<Dryer> dryers =
-      new ArrayList<>(List.of(new Dryer("D2", OptionalDouble.of(60), List.of("V1", "V2"))));
-  private final SmallPlan plan = new SmallPlan();
-
-  StagingReportTest() {
-    plan.molds.set(0, SampleJobs.mold("M1", OptionalDouble.of(20), OptionalDouble.empty(), ""));
-  }
-
-  private static Granules granules(String resin, double dryH, double mostH) {
-    return new Granules(
-        resin,
-        OptionalDouble.of(dryH),
-        OptionalDouble.of(80),
-        mostH == 0 ? OptionalDouble.empty() : OptionalDouble.of(mostH),
-        OptionalDouble.of(0.66));
-  }
-
-  private void run(String id, String press, String resin, String from, String to) {
-    int due = SampleWeek.at(to);
-    plan.job(id, new SampleJobs.Choice(press, "M1", resin, "BLK", "S0825", 500, due));
-    Setup before = new Setup("M1", "", "PP", "SGR");
-    Setup after = new Setup("M1", "", resin, "BLK");
-    int start = SampleWeek.at(from);
-    String change = java.time.LocalDateTime.parse(from).minusMinutes(40).toString();
-    plan.run(
-        id,
-        id + "/1",
-        press,
-        SmallPlan.change(List.of(ChangeKind.COLOUR), before, after, change, from),
-        List.of(start, SampleWeek.at(to)));
-  }
-
-  private void keep(Optional<Preparation> kept) {
-    Materials known = plan.materials;
-    plan.materials =
-        new Materials(known.resins(), known.colours(), known.inserts(), known.stock(), kept);
-  }
-
-  private List<StagingRow> rows() {
-    keep(Optional.of(new Preparation(granules, masterbatches, dryers, 1)));
-    return StagingReport.rows(PlanBook.of(plan.plan()));
-  }
-
+class StagingReportTest extends StagedPlan {
   @Test
   void startUpAndPurgeAreInTheAmountAndTheLetDownIsAFractionOfTheTotal() {
     run("R1", "V1", "PP", MONDAY + "09:00", MONDAY + "12:00");
@@ -104,61 +43,6 @@ class StagingReportTest {
     assertThat(row.drying().fromMin()).isEmpty();
     assertThat(row.cautions()).isEmpty();
     assertThat(row.notComputed()).isEmpty();
-  }
-
-  @Test
-  void resinFromAReceiptIsDriedNoEarlierThanItComes() {
-    run("R1", "V1", "POM", MONDAY + "12:00", MONDAY + "14:00");
-    plan.takes(new Take(Component.RESIN, "POM", 10_000, 0, 0));
-    plan.pulls.add(Stocked.pull("R1", MONDAY + "11:00", "POM", MONDAY + "11:00", 10_000));
-    // 3 h and 1 h for a cold dryer from 11:00 on are done at 15:00
-    assertThat(rows().get(0).cautions())
-        .contains(
-            "POM comes with the receipt of Mon 11:00: dried no earlier than Mon 15:00, 3 h after"
-                + " the first shot");
-  }
-
-  @Test
-  void driedResinIsPulledWhenItsDryingBegins() {
-    run("R1", "V1", "POM", MONDAY + "12:00", MONDAY + "14:00");
-    plan.takes(new Take(Component.RESIN, "POM", 10_000, 0, 0));
-    plan.pulls.add(Stocked.pull("R1", MONDAY + "11:30", "POM", "L1", 10_000));
-    plan.pulls.add(Stocked.pull("R1", MONDAY + "11:30", "S0825", "L1", 10));
-    keep(Optional.of(new Preparation(granules, masterbatches, dryers, 1)));
-    // the change takes 40 minutes, drying 3 h and 1 h for a cold dryer
-    assertThat(PullReport.rows(PlanBook.of(plan.plan())))
-        .extracting(
-            row -> row.pull().insert() + " " + (row.needByMin() - SampleWeek.at(MONDAY + "08:00")))
-        .containsExactlyInAnyOrder("POM 0", "S0825 170");
-  }
-
-  @Test
-  void resinFromAReceiptThatIsInWhenDryingBeginsIsNoMatter() {
-    run("R1", "V1", "POM", MONDAY + "12:00", MONDAY + "14:00");
-    plan.takes(new Take(Component.RESIN, "POM", 10_000, 0, 0));
-    plan.pulls.add(Stocked.pull("R1", MONDAY + "08:00", "POM", MONDAY + "08:00", 10_000));
-    assertThat(rows().get(0).cautions()).noneMatch(caution -> caution.contains("receipt"));
-  }
-
-  @Test
-  void foodGradeRunWantsTheDryerOfItsPressEmpty() {
-    run("R1", "V1", "POM", MONDAY + "12:00", MONDAY + "14:00");
-    run("R2", "V2", "PP", MONDAY + "07:00", MONDAY + "09:00");
-    List<StagingRow> rows = rows();
-    assertThat(rows.get(0).cautions())
-        .contains(
-            "food-grade run R2 on V2 wants dryer D2 empty and clean from Mon 06:20 to Mon 09:00");
-    assertThat(rows.get(1).cautions())
-        .contains(
-            "dryer D2 must be empty and clean for it, but holds POM from Mon 08:00 to Mon 14:00 (R1"
-                + " on V1)");
-  }
-
-  @Test
-  void foodGradeRunThatIsOverBeforeIsNoMatter() {
-    run("R1", "V1", "POM", MONDAY + "12:00", MONDAY + "14:00");
-    run("R2", "V2", "PP", MONDAY + "07:00", MONDAY + "08:00");
-    assertThat(rows()).flatExtracting(StagingRow::cautions).noneMatch(c -> c.contains("food"));
   }
 
   @Test
