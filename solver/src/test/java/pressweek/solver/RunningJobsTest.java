@@ -4,12 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static pressweek.data.problem.JobBuilder.job;
 import static pressweek.data.problem.SmallPlant.DAY;
 import static pressweek.data.problem.SmallPlant.START;
+import static pressweek.data.problem.SmallPlant.shift;
 
-import java.time.DayOfWeek;
-import java.time.LocalTime;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Run;
@@ -21,7 +18,6 @@ import pressweek.data.problem.PressState;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Receipt;
 import pressweek.data.problem.Setup;
-import pressweek.data.problem.Shift;
 import pressweek.data.problem.SmallPlant;
 import pressweek.data.problem.Take;
 import pressweek.solver.audit.Audit;
@@ -107,7 +103,7 @@ class RunningJobsTest {
     Problem problem =
         new SmallPlant()
             .crew(new Crew(true, false, 100, true, LEAD))
-            .shifts(shift("all", "00:00", "00:00"), shift("day", "06:00", "14:00"))
+            .shifts(shift("all", "00:00", "00:00", 1), shift("day", "06:00", "14:00", 1))
             .away(
                 new Downtime(
                     Downtime.Kind.PRESS, "P1", START + 480, START + DAY + 420, "inspection"))
@@ -119,17 +115,5 @@ class RunningJobsTest {
     assertThat(run(plan, "2/1").change().startMin()).isEqualTo(START + 460);
     assertThat(run(plan, "2/1").startMin()).isEqualTo(START + DAY + 420 + 46 - 20);
     assertThat(run(plan, "3/1").change().startMin()).isEqualTo(START + 900);
-  }
-
-  private static Shift shift(String name, String from, String to) {
-    return new Shift(
-        name,
-        EnumSet.allOf(DayOfWeek.class),
-        LocalTime.parse(from),
-        LocalTime.parse(to),
-        List.of(),
-        1,
-        4_000,
-        OptionalInt.empty());
   }
 }

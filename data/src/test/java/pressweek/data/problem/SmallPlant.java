@@ -219,13 +219,18 @@ public final class SmallPlant {
 
   /** A shift on all days of the week, without breaks, with 2 setters and 4 operators. */
   public static Shift shift(String name, String from, String to) {
+    return shift(name, from, to, 2);
+  }
+
+  /** The same with so many setters. */
+  public static Shift shift(String name, String from, String to, int setters) {
     return new Shift(
         name,
         EnumSet.allOf(DayOfWeek.class),
         LocalTime.parse(from),
         LocalTime.parse(to),
         List.of(),
-        2,
+        setters,
         4_000,
         OptionalInt.empty());
   }
