@@ -2,6 +2,7 @@ package pressweek.data.plan;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Who a plan is.
@@ -13,6 +14,7 @@ import java.util.Map;
  * @param settings how it was searched for
  * @param references what simple ways of planning would give
  * @param stopped true when the search was interrupted
+ * @param whole what the plan decides for the plant as a whole; empty in older plans
  */
 public record Head(
     String number,
@@ -21,9 +23,27 @@ public record Head(
     Map<String, String> inputs,
     Settings settings,
     List<Reference> references,
-    boolean stopped) {
+    boolean stopped,
+    Optional<PlantWide> whole) {
   public Head {
     inputs = Map.copyOf(inputs);
     references = List.copyOf(references);
+  }
+
+  /** A plan that decides nothing for the plant as a whole. */
+  public Head(
+      String number,
+      String replaces,
+      int madeMin,
+      Map<String, String> inputs,
+      Settings settings,
+      List<Reference> references,
+      boolean stopped) {
+    this(number, replaces, madeMin, inputs, settings, references, stopped, Optional.empty());
+  }
+
+  /** What the plan decides for the plant as a whole; nothing in older plans. */
+  public PlantWide plantWide() {
+    return whole.orElse(PlantWide.NONE);
   }
 }

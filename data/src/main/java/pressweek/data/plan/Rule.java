@@ -15,6 +15,11 @@ public enum Rule {
   INSERTS(true, "what a run takes from stock is in the house when it starts"),
   LOTS(true, "pulls use usable lots, first expired, then first in, and add up"),
   SETTERS(true, "no more changes at once than setters"),
+  INSPECTORS(true, "no more first-article checks at once than inspectors"),
+  COUNTED(true, "no more of a tooling set or device at once than there are"),
+  SERVICE(true, "a mold is serviced before it has made more shots than it may"),
+  LINKED(true, "a run that builds on another starts after it and its rest"),
+  DRYER(true, "what must be dried comes out of a dryer that has dried it"),
   OPERATORS(true, "no more hand loading than operators"),
   FOOD(true, "food-grade runs only on presses kept or cleared for them"),
   NEIGHBOURS(true, "resins that must not meet are not neighbours in a barrel"),
@@ -29,7 +34,11 @@ public enum Rule {
   PURGE(false, "resin purged"),
   START_UP(false, "resin lost in start-up shots"),
   PRESS_RATE(false, "what a press costs above the cheapest one that could do it"),
-  KEPT_PRESS(false, "other work on a press kept for food-grade work");
+  KEPT_PRESS(false, "other work on a press kept for food-grade work"),
+  OVERTIME(false, "overtime shifts that are opened"),
+  SHORT_CAMPAIGN(false, "campaigns shorter than the plant wants them"),
+  CLOSE(false, "time until the last run ends"),
+  MOVED(false, "runs that move against an earlier plan");
 
   private final boolean hard;
   private final String sentence;

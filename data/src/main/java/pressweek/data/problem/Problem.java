@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param notChecked what was not checked or was assumed, most important first
  * @param kitting what kits and their papers need beside; empty in plans that were made before there
  *     were kits
+ * @param arrangements counted things, services, trials, links, overtime and more; empty in plans
+ *     that were made before they were kept
  */
 public record Problem(
     Plant plant,
@@ -23,10 +25,34 @@ public record Problem(
     List<Job> jobs,
     List<Unplaced> unplaced,
     List<NotChecked> notChecked,
-    Optional<Kitting> kitting) {
+    Optional<Kitting> kitting,
+    Optional<Arrangements> arrangements) {
   public Problem {
     jobs = List.copyOf(jobs);
     unplaced = List.copyOf(unplaced);
     notChecked = List.copyOf(notChecked);
+  }
+
+  /** A problem without further arrangements. */
+  public Problem(
+      Plant plant,
+      Floor floor,
+      Materials materials,
+      List<Job> jobs,
+      List<Unplaced> unplaced,
+      List<NotChecked> notChecked,
+      Optional<Kitting> kitting) {
+    this(plant, floor, materials, jobs, unplaced, notChecked, kitting, Optional.empty());
+  }
+
+  /** What the plant has arranged beside; nothing in old plans. */
+  public Arrangements arranged() {
+    return arrangements.orElse(Arrangements.NONE);
+  }
+
+  /** The same problem with other arrangements. */
+  public Problem with(Arrangements others) {
+    return new Problem(
+        plant, floor, materials, jobs, unplaced, notChecked, kitting, Optional.of(others));
   }
 }
