@@ -54,6 +54,12 @@ final class Reasons {
       case MOLD_AWAY -> "mold " + push.what() + " is away";
       case SETTER -> "no setter for its change on " + press + " in time";
       case OPERATOR -> "no operator for it on " + press + " in time";
+      case INSPECTOR -> "no inspector for its first article on " + press + " in time";
+      case TOOLING -> push.what() + " is in use elsewhere for too long";
+      case SERVICE -> "mold " + push.what() + " is not back from its service in time";
+      case DRYER -> "no dryer of " + press + " has its material dry in time";
+      case LINKED -> "the run that it builds on, " + push.what() + ", ends too late";
+      case CHOICE -> "it is held back behind " + push.what();
       case PROMISED -> "mold " + push.what() + " is promised to other work";
       case NEIGHBOUR -> "its resin must not follow what is in the barrel of " + press;
       case EARLIEST -> "it may not start before the horizon ends";
@@ -84,6 +90,12 @@ final class Reasons {
           "the mold back earlier, or a second one for " + job.item().code();
       case SETTER -> "a setter in another shift";
       case OPERATOR -> "an operator in another shift";
+      case INSPECTOR -> "an inspector in another shift";
+      case TOOLING -> "one more of " + push.what();
+      case SERVICE -> "the service before the week, or a second mold for " + job.item().code();
+      case DRYER -> "another dryer for " + press;
+      case LINKED -> "an earlier run of " + push.what();
+      case CHOICE -> "a new plan";
       case NEIGHBOUR -> "another press, or a run in a neutral resin between them on " + press;
       case EARLIEST -> "an earlier start, or a longer horizon";
       case SHIFT, PRESS, HORIZON -> "another shift, a longer horizon, or fewer pieces";
