@@ -47,6 +47,10 @@ final class SetterPool {
     return there.stream().map(Pieces::union).toList();
   }
 
+  void name(Snapshot.Changing all) {
+    all.add(free);
+  }
+
   void reset() {
     Arrays.fill(free, 0);
   }

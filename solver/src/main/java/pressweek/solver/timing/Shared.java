@@ -64,6 +64,17 @@ final class Shared {
     campaigns.reset();
   }
 
+  void name(Snapshot.Changing all) {
+    people.setters().name(all);
+    people.operators().name(all);
+    people.inspectors().name(all);
+    stock.name(all);
+    things.name(all);
+    services.name(all);
+    dryers.name(all);
+    campaigns.name(all);
+  }
+
   SetterPool setters() {
     return people.setters();
   }
