@@ -37,9 +37,37 @@ final class Search {
    * Rounds of annealing: the share of the time that is over when a round ends, and how hot it begins
    * as a share of a typical step uphill. The first only takes what lies by the way.
    */
-  private static final double[] ROUND_ENDS = {0.04, 0.6, 0.8, 0.92};
+  private static final Round[] LONG_ROUNDS = {
+    new Round(0.04, 0.01), new Round(0.6, 0.3), new Round(0.8, 0.1), new Round(0.92, 0.03)
+  };
 
-  private static final double[] ROUND_HEAT = {0.01, 0.3, 0.1, 0.03};
+  /** A week of so few jobs is gone through in many rounds, since one ends in the first valley. */
+  private static final int FEW_JOBS = 30;
+
+  /** Moves for each job that such a round should have, and moves that a millisecond may bring. */
+  private static final int MOVES_A_JOB = 1_500;
+
+  private static final int MOVES_A_MILLI = 150;
+
+  /** A round of annealing, by its end as a share of the whole and its heat. */
+  private record Round(double end, double heat) {}
+
+  private Round[] rounds(Limits limits) {
+    if (week.jobCount() > FEW_JOBS) {
+      return LONG_ROUNDS;
+    }
+    double moves =
+        limits.steps() > 0
+            ? (double) limits.steps() * MOVES_A_STEP
+            : (double) limits.millis() * MOVES_A_MILLI;
+    int count = (int) (moves / MOVES_A_JOB / Math.max(1, week.jobCount()));
+    double[] heats = {1, 0.3, 3, 0.5};
+    Round[] rounds = new Round[Math.max(3, Math.min(30, count))];
+    for (int i = 0; i < rounds.length; i++) {
+      rounds[i] = new Round(0.98 * (i + 1) / rounds.length, heats[i % heats.length]);
+    }
+    return rounds;
+  }
 
   private final WeekTables week;
   private final TimingPass pass;
@@ -110,12 +138,12 @@ final class Search {
   private void search(Neighbours neighbours, Limits limits, Best best) {
     Annealing annealing = new Annealing(week, neighbours, best.sequences(), limits.seed());
     double begun = 0;
-    for (int round = 0; round < ROUND_ENDS.length; round++) {
+    for (Round round : rounds(limits)) {
       double from = begun;
-      double end = ROUND_ENDS[round];
+      double end = round.end();
       annealing.take(best.sequences(), best.cost());
       annealing.round(
-          ROUND_HEAT[round] * annealing.typicalStep(),
+          round.heat() * annealing.typicalStep(),
           moves -> stopped.get() ? 1 : (limits.done(moves) - from) / (end - from),
           () -> best.offer(annealing.best(), annealing.bestCost()));
       begun = end;
@@ -128,7 +156,7 @@ final class Search {
   /** The last phase: the solver library's own moves, from the best of all. */
   private void solve(Limits limits, Best best) {
     long left = limits.millis() - (System.nanoTime() - limits.begunNanos()) / 1_000_000;
-    int steps = (int) Math.ceil(limits.steps() * (1 - ROUND_ENDS[ROUND_ENDS.length - 1]));
+    int steps = (int) Math.ceil(limits.steps() * (1 - LONG_ROUNDS[LONG_ROUNDS.length - 1].end()));
     if (limits.steps() == 0 && left < SHORTEST_MILLIS) {
       return;
     }

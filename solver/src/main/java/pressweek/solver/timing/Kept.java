@@ -126,6 +126,7 @@ final class Kept implements Follower {
   }
 
   void restore(Snapshot from, Steps of) {
+    of.shared.work(open);
     from.restore(changing);
     of.cost = from.cost;
     of.broken = from.broken;

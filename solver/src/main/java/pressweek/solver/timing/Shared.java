@@ -53,7 +53,7 @@ final class Shared {
 
   /** Begins anew with these overtime shifts open. */
   void reset(long open) {
-    people = people(open);
+    work(open);
     people.setters().reset();
     people.operators().reset();
     people.inspectors().reset();
@@ -62,6 +62,11 @@ final class Shared {
     services.reset();
     dryers.reset();
     campaigns.reset();
+  }
+
+  /** Works the shifts that are worked with these overtime shifts open. */
+  void work(long open) {
+    people = people(open);
   }
 
   void name(Snapshot.Changing all) {

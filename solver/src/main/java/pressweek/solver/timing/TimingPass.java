@@ -30,7 +30,9 @@ public final class TimingPass {
 
   private Follower follower = Follower.NONE;
   private long limit;
-  private int latest;
+
+  /** The time of the last step; an array of one, so that a snapshot may keep it. */
+  private final int[] latest = new int[1];
 
   private TimingPass(WeekTables week, Crew crew, Recorder recorder, List<MoldAway.Kept> promised) {
     this.week = week;
@@ -164,11 +166,13 @@ public final class TimingPass {
     steps.shared.name(all);
     waits.name(all);
     heap.name(all);
+    all.add(latest);
   }
 
   private long fromTheStart(Sequences sequences) {
     steps.start(sequences.open);
     heap.clear();
+    latest[0] = week.start;
     waits.begin(sequences.behind);
     for (int p = 0; p < week.presses; p++) {
       if (sequences.size[p] > 0 && week.running[p] == sequences.jobs[p][0]) {
@@ -198,10 +202,10 @@ public final class TimingPass {
                 new Recorder.Push(
                     Cause.LINKED, week.jobs.jobs.get(waits.link(job)).id(), week.end)));
         steps.leaveOut(p, job, Cause.HORIZON);
-        settled(p, sequences, latest);
+        settled(p, sequences, latest[0]);
       } else {
         waits.release(p, job);
-        heap.add(p, Math.max(latest, states.free[p]));
+        heap.add(p, Math.max(latest[0], states.free[p]));
       }
       carryOut(sequences, false);
     }
@@ -212,9 +216,13 @@ public final class TimingPass {
   private void carryOut(Sequences sequences, boolean firstOnly) {
     while (!heap.isEmpty() && steps.cost <= limit) {
       int p = heap.press();
+      if (states.position[p] >= sequences.size[p]) {
+        heap.remove();
+        continue;
+      }
       int job = sequences.jobs[p][states.position[p]];
       int clock = heap.time();
-      latest = clock;
+      latest[0] = clock;
       if (!firstOnly && waits.mustWait(p, job)) {
         heap.remove();
         continue;
@@ -225,7 +233,7 @@ public final class TimingPass {
         clock = next;
         next = steps.step(p, job, clock);
       }
-      latest = clock;
+      latest[0] = clock;
       follower.spent(job, steps.cost - before);
       if (next >= 0) {
         heap.later(next);
