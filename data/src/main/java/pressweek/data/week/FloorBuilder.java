@@ -116,6 +116,9 @@ final class FloorBuilder {
         folder.floor().presses().stream().map(PressRow::press).collect(Collectors.toSet());
     List<Downtime> all = new ArrayList<>();
     for (DowntimeRow row : folder.floor().downtime()) {
+      if (row.trial()) {
+        continue;
+      }
       Downtime.Kind kind = presses.contains(row.what()) ? Downtime.Kind.PRESS : Downtime.Kind.MOLD;
       all.add(
           new Downtime(

@@ -203,7 +203,7 @@ public final class RunExplainer {
 
   private Optional<DryerRow> dryer(PressRow press) {
     return folder.floor().dryers().stream()
-        .filter(row -> row.dryer().equals(press.dryer()) || row.feeds().contains(press.press()))
+        .filter(row -> press.dryers().contains(row.dryer()) || row.feeds().contains(press.press()))
         .findFirst();
   }
 
