@@ -41,7 +41,8 @@ final class FolderChecks {
     runningOnce();
     moldsWithoutPress();
     withoutStock(jobs);
-    reservations();
+    reservations(jobs);
+    wholeInParts(jobs);
     records();
   }
 
@@ -59,6 +60,21 @@ final class FolderChecks {
       RunningRow other = row.order().isEmpty() ? null : orders.putIfAbsent(order, row);
       if (other != null) {
         notes.error(row.at(), "order", twice("order " + order, other, row));
+      }
+    }
+  }
+
+  /** Of a line that is made over a core the part that runs must be said. */
+  private void wholeInParts(List<Job> jobs) {
+    Set<String> parts = jobs.stream().map(Job::id).collect(Collectors.toSet());
+    for (RunningRow row : folder.floor().running()) {
+      String line = row.order() + "/" + row.line();
+      if (!parts.contains(line) && parts.contains(line + "/2")) {
+        notes.error(
+            row.at(),
+            "line",
+            "order %s is made in two parts; expected line %s/1 or %s/2"
+                .formatted(line, row.line(), row.line()));
       }
     }
   }
@@ -124,8 +140,9 @@ final class FolderChecks {
   }
 
   /** Pieces reserved for an order that is not there are of use to nobody. */
-  private void reservations() {
+  private void reservations(List<Job> jobs) {
     Set<String> orders = new HashSet<>();
+    jobs.forEach(job -> orders.add(job.id()));
     folder
         .demand()
         .orders()

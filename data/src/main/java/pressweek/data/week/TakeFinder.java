@@ -33,26 +33,27 @@ final class TakeFinder {
     }
   }
 
-  /** A run by its shots, and the parts of its start-up shots that take inserts and tips. */
-  private record Shots(Mold mold, long shots, int startup) {
+  /**
+   * A run by its shots, and the parts of its start-up shots that take inserts and tips.
+   *
+   * @param live cavities that make the item
+   * @param shots shots of the run
+   * @param startup shots after a change, which take inserts and tips unless the mold runs them with
+   *     plugs
+   */
+  record Shots(Mold mold, int live, long shots, int startup) {
     long parts() {
-      return shots * mold.cavities().live();
+      return shots * live;
     }
 
     int startupParts() {
-      return mold.change().dummyPlugs() ? 0 : startup * mold.cavities().live();
+      return mold.change().dummyPlugs() ? 0 : startup * live;
     }
   }
 
-  /**
-   * What a run takes, each component once.
-   *
-   * @param shots shots of the run
-   * @param startupShots shots after a change, which take inserts and tips unless the mold runs them
-   *     with plugs
-   */
-  List<Take> takes(Work work, Mold mold, long shots, int startupShots) {
-    Map<String, Amount> needs = needs(work, new Shots(mold, shots, startupShots));
+  /** What a run takes, each component once. */
+  List<Take> takes(Work work, Shots shots) {
+    Map<String, Amount> needs = needs(work, shots);
     List<Take> takes = new ArrayList<>();
     needs.forEach(
         (id, amount) -> {
