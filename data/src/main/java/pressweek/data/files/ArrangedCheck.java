@@ -81,9 +81,7 @@ final class ArrangedCheck {
   }
 
   private static String cure(String id, Collection<String> known, String otherwise) {
-    return Nearest.of(id, known)
-        .map(near -> "did you mean \"" + near + "\"?")
-        .orElse(otherwise);
+    return Nearest.of(id, known).map(near -> "did you mean \"" + near + "\"?").orElse(otherwise);
   }
 
   private void error(At at, String column, String message) {

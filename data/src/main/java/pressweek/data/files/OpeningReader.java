@@ -35,7 +35,8 @@ final class OpeningReader {
     boolean people =
         shift.setters() > 0 || shift.operatorThousandths() > 0 || shift.inspectors().orElse(0) > 0;
     if (people) {
-      error(fields, UNATTENDED, seen + "people; expected neither setters, operators nor inspectors");
+      error(
+          fields, UNATTENDED, seen + "people; expected neither setters, operators nor inspectors");
     }
     if (fields.gave(OVERTIME)) {
       error(fields, OVERTIME, seen + "overtime_h; expected one of the two");

@@ -71,8 +71,7 @@ public record OrderRow(
   }
 
   /** What overrules the guide. */
-  private record Overrules(
-      String mold, List<InsertPieces> inserts, String resin, String colour) {}
+  private record Overrules(String mold, List<InsertPieces> inserts, String resin, String colour) {}
 
   /** The same line with an item code. */
   public OrderRow withItem(String code) {

@@ -154,15 +154,17 @@ final class PressTables {
   }
 
   private static DowntimeRow downtime(Fields f) {
-    DowntimeRow.Kind kind =
-        f.choice("kind", DowntimeRow.Kind.class).orElse(DowntimeRow.Kind.AWAY);
+    DowntimeRow.Kind kind = f.choice("kind", DowntimeRow.Kind.class).orElse(DowntimeRow.Kind.AWAY);
     boolean trial = kind == DowntimeRow.Kind.TRIAL;
     if (trial) {
       f.required("mold");
     }
     for (String column : List.of("mold", "setters")) {
       if (!trial && !f.text(column).isEmpty()) {
-        f.fault(column, "kind", f.seen(column) + " stands in a row that is no trial; expected kind trial");
+        f.fault(
+            column,
+            "kind",
+            f.seen(column) + " stands in a row that is no trial; expected kind trial");
       }
     }
     return new DowntimeRow(

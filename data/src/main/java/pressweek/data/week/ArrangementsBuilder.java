@@ -95,8 +95,7 @@ final class ArrangementsBuilder {
     if (rows.stream().anyMatch(services::unknown)) {
       gaps.add(Gap.SERVICE);
     }
-    boolean toDry =
-        shop.resin(job.resin()).filter(row -> row.dryH().orElse(0) > 0).isPresent();
+    boolean toDry = shop.resin(job.resin()).filter(row -> row.dryH().orElse(0) > 0).isPresent();
     if (toDry && shop.dryingPlanned() && !dried.containsAll(presses(job))) {
       gaps.add(Gap.UNDRIED);
     }

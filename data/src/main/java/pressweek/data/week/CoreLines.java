@@ -55,8 +55,7 @@ final class CoreLines {
         .then(
             item ->
                 new Done<>(
-                    order.core(
-                        stage.core(), List.copyOf(Needs.of(order.needs(), item.item())))));
+                    order.core(stage.core(), List.copyOf(Needs.of(order.needs(), item.item())))));
   }
 
   private double standMm(OrderRow core) {

@@ -1,5 +1,7 @@
 package pressweek.data.week;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,7 +18,7 @@ import pressweek.data.problem.Setup;
 
 /** Drying as far as the planner counts it. */
 final class DryingBuilder {
-  private static final int HOUR = 60;
+  private static final BigDecimal HOUR = BigDecimal.valueOf(60);
 
   private final Folder folder;
   private final Map<String, Integer> minutesByResin = new HashMap<>();
@@ -26,7 +28,11 @@ final class DryingBuilder {
   DryingBuilder(Folder folder) {
     this.folder = folder;
     for (ResinRow row : folder.materials().resins()) {
-      int minutes = (int) Math.ceil(row.dryH().orElse(0) * HOUR);
+      int minutes =
+          BigDecimal.valueOf(row.dryH().orElse(0))
+              .multiply(HOUR)
+              .setScale(0, RoundingMode.CEILING)
+              .intValueExact();
       if (minutes > 0) {
         minutesByResin.put(row.resin(), minutes);
       }

@@ -15,6 +15,7 @@ import pressweek.data.problem.Surplus;
 final class Families {
   private final List<FamilyRow> rows;
   private final ItemReader items;
+  private final Map<String, Attempt<ReadItem>> reads = new HashMap<>();
   private final Map<String, Map<String, FamilyRow>> byMold = new LinkedHashMap<>();
 
   Families(List<FamilyRow> rows, ItemReader items) {
@@ -31,6 +32,35 @@ final class Families {
   OptionalInt live(String mold, String item) {
     FamilyRow row = byMold.getOrDefault(mold, Map.of()).get(items.key(item));
     return row == null ? OptionalInt.empty() : OptionalInt.of(row.cavities());
+  }
+
+  /**
+   * An item that is made beside another.
+   *
+   * @param item what it is
+   * @param cavities pieces of it in each shot
+   */
+  record Beside(ReadItem item, int cavities) {}
+
+  /** What a mold makes beside an item, as far as its codes can be read. */
+  List<Beside> beside(String mold, String item) {
+    List<Beside> beside = new ArrayList<>();
+    Map<String, FamilyRow> all = byMold.getOrDefault(mold, Map.of());
+    if (!all.containsKey(items.key(item))) {
+      return beside;
+    }
+    all.forEach(
+        (key, row) -> {
+          boolean other = !key.equals(items.key(item));
+          if (other && read(row.item()) instanceof Attempt.Done<ReadItem> done) {
+            beside.add(new Beside(done.value(), row.cavities()));
+          }
+        });
+    return beside;
+  }
+
+  private Attempt<ReadItem> read(String code) {
+    return reads.computeIfAbsent(code, c -> items.read(BareOrder.of(c)));
   }
 
   /** What the molds make, items spelled as the jobs spell them. */
@@ -65,7 +95,8 @@ final class Families {
   }
 
   private void twice(FamilyRow row, Notes notes) {
-    FamilyRow before = byMold.getOrDefault(row.mold(), Map.of()).getOrDefault(items.key(row.item()), row);
+    FamilyRow before =
+        byMold.getOrDefault(row.mold(), Map.of()).getOrDefault(items.key(row.item()), row);
     if (!before.at().equals(row.at())) {
       notes.error(
           row.at(),

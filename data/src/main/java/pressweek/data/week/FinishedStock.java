@@ -40,8 +40,7 @@ final class FinishedStock {
     Map<String, Netted> netted = new HashMap<>();
     orders.stream()
         .sorted(Comparator.comparingInt(order -> clock.due(order.due())))
-        .forEach(
-            order -> netted.put(order.id(), net(order, made.getOrDefault(order.id(), 0))));
+        .forEach(order -> netted.put(order.id(), net(order, made.getOrDefault(order.id(), 0))));
     return netted;
   }
 

@@ -38,6 +38,7 @@ final class FolderChecks {
   }
 
   void check(List<Job> jobs) {
+    partsApart(jobs);
     runningOnce();
     moldsWithoutPress();
     withoutStock(jobs);
@@ -60,6 +61,22 @@ final class FolderChecks {
       RunningRow other = row.order().isEmpty() ? null : orders.putIfAbsent(order, row);
       if (other != null) {
         notes.error(row.at(), "order", twice("order " + order, other, row));
+      }
+    }
+  }
+
+  /** The part of a line and another line must not be called the same. */
+  private void partsApart(List<Job> jobs) {
+    Map<String, At> lines = new HashMap<>();
+    folder.demand().orders().forEach(order -> lines.put(order.id(), order.at()));
+    Set<String> seen = new HashSet<>();
+    for (Job job : jobs) {
+      if (!seen.add(job.id())) {
+        notes.error(
+            lines.getOrDefault(job.id(), new At(InputFile.ORDERS.fileName(), 0)),
+            "line",
+            "order %s is a line and a part of another line; expected order and line numbers that differ"
+                .formatted(job.id()));
       }
     }
   }

@@ -31,8 +31,7 @@ enum Gap {
   DRYING(
       "whether resins are dry in time; dryers are not planned",
       "drying by hand (resins.csv dry_h says how long)"),
-  UNDRIED(
-      "whether resins are dry in time on presses that no dryer feeds", "dryers.csv feeds"),
+  UNDRIED("whether resins are dry in time on presses that no dryer feeds", "dryers.csv feeds"),
   DEVICES(
       "whether devices (controllers, heaters, grippers) are free: they are not counted",
       "tooling.csv"),

@@ -89,9 +89,7 @@ final class ItemReader {
     return read(
         order,
         sheet ->
-            own
-                ? withInserts(sheet, order)
-                : new Done<>(new ReadItem(sheet.item(), List.of())));
+            own ? withInserts(sheet, order) : new Done<>(new ReadItem(sheet.item(), List.of())));
   }
 
   private Attempt<ReadItem> read(

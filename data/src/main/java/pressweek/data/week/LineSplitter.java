@@ -1,5 +1,6 @@
 package pressweek.data.week;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -19,7 +20,7 @@ import pressweek.data.week.Attempt.Done;
  * part has half of the line's weight.
  */
 final class LineSplitter {
-  private static final int HOUR = 60;
+  private static final BigDecimal HOUR = BigDecimal.valueOf(60);
 
   private final Shop shop;
   private final LineReader lines;
@@ -41,10 +42,10 @@ final class LineSplitter {
   }
 
   private boolean isLong(Job job) {
-    int quickest =
-        job.options().stream().mapToInt(o -> o.pace().runMin()).min().orElse(0);
+    int quickest = job.options().stream().mapToInt(o -> o.pace().runMin()).min().orElse(0);
     long molds = job.options().stream().map(o -> o.mold()).distinct().count();
-    return quickest > shop.plant().splitOverH() * HOUR && molds > 1;
+    BigDecimal overMin = BigDecimal.valueOf(shop.plant().splitOverH()).multiply(HOUR);
+    return BigDecimal.valueOf(quickest).compareTo(overMin) > 0 && molds > 1;
   }
 
   private boolean reserved(OrderRow order) {

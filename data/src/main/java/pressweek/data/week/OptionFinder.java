@@ -187,8 +187,7 @@ final class OptionFinder {
   }
 
   private Attempt<Run> run(Work work, Mold mold, Timing timing) {
-    int live =
-        families.live(mold.id(), work.item().item().code()).orElse(mold.cavities().live());
+    int live = families.live(mold.id(), work.item().item().code()).orElse(mold.cavities().live());
     long shots = Amounts.shots(work.good(), timing.scrapPct(), live);
     double efficiency = plant.efficiencyPct();
     long runMin = Math.max(1, Amounts.minutes(shots, timing.cycleMillis(), efficiency));
@@ -202,7 +201,14 @@ final class OptionFinder {
             live,
             timing.startupShots(),
             startupGrams(mold, timing.startupShots()),
-            takes.takes(work, new TakeFinder.Shots(mold, live, shots, timing.startupShots())));
+            takes.takes(
+                work,
+                new TakeFinder.Shots(
+                    mold,
+                    families.beside(mold.id(), work.item().item().code()),
+                    live,
+                    shots,
+                    timing.startupShots())));
     Pace pace =
         new Pace(
             timing.cycleMillis(),

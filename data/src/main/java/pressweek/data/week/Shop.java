@@ -167,7 +167,8 @@ final class Shop {
       gaps.add(Gap.DRYING);
     }
     boolean nothingSaid = item.inserts().isEmpty() && !guided;
-    boolean noNumber = item.inserts().stream().anyMatch(need -> need.insert().isEmpty() && !need.core());
+    boolean noNumber =
+        item.inserts().stream().anyMatch(need -> need.insert().isEmpty() && !need.core());
     if (nothingSaid || noNumber) {
       gaps.add(Gap.INSERT_PARTS);
     }

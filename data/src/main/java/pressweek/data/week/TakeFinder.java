@@ -36,12 +36,17 @@ final class TakeFinder {
   /**
    * A run by its shots, and the parts of its start-up shots that take inserts and tips.
    *
+   * @param beside what a family mold makes beside the item
    * @param live cavities that make the item
    * @param shots shots of the run
    * @param startup shots after a change, which take inserts and tips unless the mold runs them with
    *     plugs
    */
-  record Shots(Mold mold, int live, long shots, int startup) {
+  record Shots(Mold mold, List<Families.Beside> beside, int live, long shots, int startup) {
+    Shots of(Families.Beside other) {
+      return new Shots(mold, List.of(), other.cavities(), shots, startup);
+    }
+
     long parts() {
       return shots * live;
     }
@@ -79,6 +84,7 @@ final class TakeFinder {
               : new Amount(need.kind(), Amounts.packs(work.good(), need.pieces(), need.per()), 0);
       needs.merge(need.id(), amount, Amount::and);
     }
+    shots.beside().forEach(other -> beside(needs, other.item(), shots.of(other)));
     plastic
         .masses(work.item(), shots.mold(), shots.shots(), shots.startup())
         .forEach(
@@ -90,9 +96,28 @@ final class TakeFinder {
     return needs;
   }
 
-  /** What is in every part, good or not: inserts and tips. */
+  /** Inserts and tips of what is made beside, of which no samples are kept. */
+  private void beside(Map<String, Amount> needs, ReadItem item, Shots shots) {
+    for (InsertNeed need : item.inserts()) {
+      if (!need.insert().isEmpty()) {
+        Amount amount = inParts(Component.INSERT, need.pieces(), shots, 0);
+        needs.merge(need.insert(), amount, Amount::and);
+      }
+    }
+    for (ComponentNeed need : item.components()) {
+      if (need.kind() == Component.TIP) {
+        needs.merge(need.id(), inParts(need.kind(), need.pieces(), shots, 0), Amount::and);
+      }
+    }
+  }
+
   private Amount inParts(Component kind, int pieces, Shots shots) {
-    int run = Amounts.inserts(shots.parts(), pieces, figures.insertLossPct(), figures.samples());
+    return inParts(kind, pieces, shots, figures.samples());
+  }
+
+  /** What is in every part, good or not: inserts and tips. */
+  private Amount inParts(Component kind, int pieces, Shots shots, int samples) {
+    int run = Amounts.inserts(shots.parts(), pieces, figures.insertLossPct(), samples);
     return new Amount(kind, run, shots.startupParts() * pieces);
   }
 

@@ -116,8 +116,7 @@ public final class Week {
     FinishedStock finished = new FinishedStock(folder.demand().stock(), shop.items()::key);
     Map<String, Netted> netted = finished.net(orders, made(orders), clock);
     JobFinder finder =
-        new JobFinder(
-            shop, new LineReader(shop, folder.floor().running(), promised), finished);
+        new JobFinder(shop, new LineReader(shop, folder.floor().running(), promised), finished);
     for (OrderRow order : orders) {
       Netted still = netted.getOrDefault(order.id(), new Netted(0, 0, order.quantity()));
       if (still.needed() == 0) {

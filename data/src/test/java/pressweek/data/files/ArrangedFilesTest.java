@@ -183,6 +183,14 @@ class ArrangedFilesTest {
   }
 
   @Test
+  void nobodyIsInAShiftWithoutPeople() {
+    folder.with("people.csv", "person,shifts\nAda,day|late\nBen,day\n");
+    plant(shifts("\"unattended\": true"));
+    assertThat(folder.findings())
+        .containsExactly("people.csv:2: shift \"late\" is unattended; expected one with people");
+  }
+
+  @Test
   void termsHaveDefaults() {
     assertThat(plant("{}").terms()).isEqualTo(new Terms(0, 0, 0, 1_500_000, List.of()));
     assertThat(plant("{\"rates\": {\"late_day\": 1}}").terms().movedRun()).isEqualTo(1_500_000);

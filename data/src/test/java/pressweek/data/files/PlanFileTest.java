@@ -136,8 +136,7 @@ class PlanFileTest {
                     List.of(new Drying.Feed("D1", List.of("P1", "P2"))),
                     List.of(new Drying.Dried("ABS", "RED", "ABS", 180)),
                     20),
-                new Terms(
-                    240, 1, 2, 3, List.of(new Terms.Place("A/1", "P1", start + 30)))));
+                new Terms(240, 1, 2, 3, List.of(new Terms.Place("A/1", "P1", start + 30)))));
     Plan small = smallPlan();
     Plan plan =
         new Plan(

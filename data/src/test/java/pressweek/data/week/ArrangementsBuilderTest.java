@@ -56,8 +56,7 @@ class ArrangementsBuilderTest {
                 none.links(),
                 none.surplus(),
                 none.opening(),
-                new Arrangements.Settled(
-                    Drying.NONE, new Terms(0, 0, 0, 1_500_000, List.of()))));
+                new Arrangements.Settled(Drying.NONE, new Terms(0, 0, 0, 1_500_000, List.of()))));
   }
 
   @Test

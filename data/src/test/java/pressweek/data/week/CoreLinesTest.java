@@ -25,14 +25,22 @@ class CoreLinesTest {
   @BeforeEach
   void makeFolder() {
     plant = new PlantFolder(temp);
-    plant.file("orders.csv", "order,line,item,quantity,due,resin,colour,mold", "1,10,GRIP,97,2026-12-02,TPE,RED,");
+    plant.file(
+        "orders.csv",
+        "order,line,item,quantity,due,resin,colour,mold",
+        "1,10,GRIP,97,2026-12-02,TPE,RED,");
     plant.file(
         "molds.csv",
         "mold,makes,live_cavities,cycle_s,runs_on,hand_load,dummy_plugs",
         "MC,CORE,2,30,,no,no",
         "MG,GRIP,1,60,,yes,no");
     plant.file("stages.csv", "item,core,rest_h", "GRIP,CORE,4");
-    plant.file("bom.csv", "item,component,pieces,kind,attribute,value", "CORE,I1,1,insert,,", "CORE,,,,resin,PA", "CORE,,,,colour,BLK");
+    plant.file(
+        "bom.csv",
+        "item,component,pieces,kind,attribute,value",
+        "CORE,I1,1,insert,,",
+        "CORE,,,,resin,PA",
+        "CORE,,,,colour,BLK");
     plant.file("inserts.csv", "insert,kind,thread,length_mm", "I1,stud,M8,30");
   }
 
@@ -48,8 +56,7 @@ class CoreLinesTest {
     assertThat(problem.jobs()).extracting(j -> j.item().code()).containsExactly("CORE", "GRIP");
     assertThat(problem.jobs()).extracting(Job::resin).containsExactly("PA", "TPE");
     assertThat(problem.jobs()).extracting(Job::colour).containsExactly("BLK", "RED");
-    assertThat(problem.arranged().links())
-        .containsExactly(new Link("1/10/2", "1/10/1", 240));
+    assertThat(problem.arranged().links()).containsExactly(new Link("1/10/2", "1/10/1", 240));
   }
 
   @Test
@@ -67,7 +74,9 @@ class CoreLinesTest {
 
   @Test
   void insertIsInTheCoreAndTheSecondRunLoadsTheCore() {
-    assertThat(job(1).options().get(0).making().takes()).extracting(Take::insert).containsExactly("I1");
+    assertThat(job(1).options().get(0).making().takes())
+        .extracting(Take::insert)
+        .containsExactly("I1");
     Option second = job(2).options().get(0);
     assertThat(second.making().takes()).isEmpty();
     // 60 s, then 5 s to unload and 3 s for the core
@@ -81,7 +90,9 @@ class CoreLinesTest {
         "orders.csv",
         "order,line,item,quantity,due,resin,colour,mold,insert",
         "1,10,GRIP,97,2026-12-02,TPE,RED,MG,I2");
-    assertThat(job(1).options().get(0).making().takes()).extracting(Take::insert).containsExactly("I2");
+    assertThat(job(1).options().get(0).making().takes())
+        .extracting(Take::insert)
+        .containsExactly("I2");
     assertThat(job(1).options().get(0).mold()).isEqualTo("MC");
     assertThat(job(2).options().get(0).making().takes()).isEmpty();
   }
@@ -89,7 +100,9 @@ class CoreLinesTest {
   @Test
   void secondRunTakesAnInsertThatItsOwnRecordNames() {
     plant.file("bom.csv", "item,component,pieces,kind", "CORE,I1,1,insert", "GRIP,I1,2,insert");
-    assertThat(job(2).options().get(0).making().takes()).extracting(Take::insert).containsExactly("I1");
+    assertThat(job(2).options().get(0).making().takes())
+        .extracting(Take::insert)
+        .containsExactly("I1");
   }
 
   @Test
@@ -127,7 +140,8 @@ class CoreLinesTest {
     plant.file("running.csv", "press,order,line,mold,good_made", "P1,1,10,MC,20");
     assertThat(plant.week().errors())
         .extracting(Object::toString)
-        .containsExactly("running.csv:2: order 1/10 is made in two parts; expected line 10/1 or 10/2");
+        .containsExactly(
+            "running.csv:2: order 1/10 is made in two parts; expected line 10/1 or 10/2");
     plant.file("running.csv", "press,order,line,mold,good_made", "P1,1,10/1,MC,20");
     assertThat(job(1).quantity()).isEqualTo(new Quantity(110, 0, 20, 90));
     assertThat(job(1).options()).hasSize(1);

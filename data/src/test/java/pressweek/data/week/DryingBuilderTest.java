@@ -20,7 +20,7 @@ class DryingBuilderTest {
   @BeforeEach
   void makeFolder() {
     plant = new PlantFolder(temp);
-    plant.file("resins.csv", "resin,dry_h,dry_c", "PP,0,80", "ABS,2.51,80", "PA,4,80");
+    plant.file("resins.csv", "resin,dry_h,dry_c", "PP,0,80", "ABS,1.1,80", "PA,4,80");
     plant.file("colours.csv", "resin,colour,masterbatch,let_down_pct", ",BLK,MB-B,3", "PA,RED,,0");
     plant.file("dryers.csv", "dryer,hopper_l,feeds", "D2,40,P2", "D1,40,P2");
     plant.file(
@@ -61,18 +61,17 @@ class DryingBuilderTest {
     orders("ABS,BLK", "PP,BLK", "PA,RED", "PA,", "ABS,BLK", "ABS,GRN");
     assertThat(drying().materials())
         .containsExactly(
-            new Dried("ABS", "BLK", "ABS", 151),
+            new Dried("ABS", "BLK", "ABS", 66),
             new Dried("PA", "RED", "PA RED", 240),
             new Dried("PA", "", "PA", 240),
-            new Dried("ABS", "GRN", "ABS GRN", 151));
+            new Dried("ABS", "GRN", "ABS GRN", 66));
   }
 
   @Test
   void materialInABarrelIsAmongThem() {
     plant.file("running.csv", "press,mold,resin,colour", "P1,M1,PA,BLK");
     assertThat(drying().materials())
-        .containsExactly(
-            new Dried("ABS", "BLK", "ABS", 151), new Dried("PA", "BLK", "PA", 240));
+        .containsExactly(new Dried("ABS", "BLK", "ABS", 66), new Dried("PA", "BLK", "PA", 240));
   }
 
   @Test
@@ -80,8 +79,7 @@ class DryingBuilderTest {
     String gap = "whether resins are dry in time; dryers are not planned";
     assertThat(plant.notChecked()).doesNotContainKey(gap);
     plant.file(
-        "plant.json",
-        "{\"plan_start\": \"2026-11-30T00:00Z\", \"drying\": {\"planned\": false}}");
+        "plant.json", "{\"plan_start\": \"2026-11-30T00:00Z\", \"drying\": {\"planned\": false}}");
     assertThat(drying()).isEqualTo(Drying.NONE);
     assertThat(plant.notChecked()).containsEntry(gap, 1);
   }

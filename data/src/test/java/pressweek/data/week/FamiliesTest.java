@@ -2,15 +2,16 @@ package pressweek.data.week;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pressweek.data.problem.Option;
 import pressweek.data.problem.Surplus;
+import pressweek.data.problem.Take;
 
 /** Molds that make several items in each shot. */
 class FamiliesTest {
@@ -54,6 +55,16 @@ class FamiliesTest {
     plant.file("family.csv", "mold,item,cavities");
     plant.file("molds.csv", "mold,makes,live_cavities,cycle_s,runs_on", "MF,A|B,3,30,");
     assertThat(plant.problem().arranged().surplus()).isEmpty();
+  }
+
+  @Test
+  void insertsOfWhatIsMadeBesideAreTaken() {
+    plant.file(
+        "bom.csv", "item,component,pieces,kind", "A,I1,1,insert", "B,I1,1,insert", "B,I2,1,insert");
+    plant.file("inserts.csv", "insert,kind,thread", "I1,stud,M8", "I2,stud,M6");
+    // 100 shots of one A and two B: 101 of A with 5 samples, 202 of B; 10 start-up shots
+    assertThat(options(0).get(0).making().takes())
+        .containsExactly(new Take("I1", 101 + 5 + 202, 30, 0), new Take("I2", 202, 20, 0));
   }
 
   @Test

@@ -18,7 +18,8 @@ class LineSplitterTest {
   @BeforeEach
   void makeFolder() {
     plant = new PlantFolder(temp);
-    plant.file("molds.csv", "mold,makes,live_cavities,cycle_s,runs_on", "M1,M1,1,30,", "M2,M1,1,30,");
+    plant.file(
+        "molds.csv", "mold,makes,live_cavities,cycle_s,runs_on", "M1,M1,1,30,", "M2,M1,1,30,");
     orders(3000, 1, "");
     over("29");
   }
@@ -33,7 +34,11 @@ class LineSplitterTest {
   private void over(String hours, String... more) {
     plant.file(
         "plant.json",
-        "{\"plan_start\": \"2026-11-30T00:00Z\", \"split\": {\"over_h\": " + hours + "}" + String.join("", more) + "}");
+        "{\"plan_start\": \"2026-11-30T00:00Z\", \"split\": {\"over_h\": "
+            + hours
+            + "}"
+            + String.join("", more)
+            + "}");
   }
 
   private List<Job> jobs() {
@@ -47,7 +52,8 @@ class LineSplitterTest {
   @Test
   void longLineIsMadeInTwoParts() {
     assertThat(jobs()).extracting(Job::id).containsExactly("1/5/1", "1/5/2");
-    assertThat(jobs()).extracting(Job::quantity)
+    assertThat(jobs())
+        .extracting(Job::quantity)
         .containsExactly(new Quantity(1500, 0, 0, 1500), new Quantity(1500, 0, 0, 1500));
     assertThat(jobs()).extracting(j -> j.line().quantity()).containsExactly(1500, 1500);
     assertThat(jobs()).extracting(j -> j.deadline().weightHundredths()).containsExactly(50, 50);
@@ -109,12 +115,26 @@ class LineSplitterTest {
     whole();
     plant.file("running.csv", "press,order,line,mold,good_made", "P1,1,5/2,M2,400");
     assertThat(jobs()).extracting(Job::id).containsExactly("1/5/1", "1/5/2");
-    assertThat(jobs()).extracting(Job::quantity)
+    assertThat(jobs())
+        .extracting(Job::quantity)
         .containsExactly(new Quantity(1500, 0, 0, 1500), new Quantity(1500, 0, 400, 1100));
     assertThat(jobs().get(1).options()).hasSize(1);
     assertThat(plant.problem().floor().states().get(0).job()).isEqualTo("1/5/2");
     plant.file("running.csv", "press,order,line,mold,good_made", "P1,1,5/2,M2,1500");
     assertThat(jobs()).extracting(Job::id).containsExactly("1/5/1");
+  }
+
+  @Test
+  void lineThatIsCalledAsAPartIsAnError() {
+    plant.file(
+        "orders.csv",
+        "order,line,item,quantity,due,resin,colour",
+        "1/5,2,M1,100,2026-12-02,PP,BLK",
+        "1,5,M1,3000,2026-12-02,PP,BLK");
+    assertThat(plant.week().errors())
+        .extracting(Object::toString)
+        .containsExactly(
+            "orders.csv:2: order 1/5/2 is a line and a part of another line; expected order and line numbers that differ");
   }
 
   @Test

@@ -23,7 +23,8 @@ class PromiseBookTest {
         "order,item,quantity,due,resin,colour",
         "1,M1,970,2026-12-02,PP,BLK",
         "2,M1,970,2026-12-02,PP,BLK");
-    plant.file("molds.csv", "mold,makes,live_cavities,cycle_s,runs_on", "M1,M1,1,51,", "M2,M1,1,51,");
+    plant.file(
+        "molds.csv", "mold,makes,live_cavities,cycle_s,runs_on", "M1,M1,1,51,", "M2,M1,1,51,");
     // a run is 1000 shots of 51 s at 85 %: 1000 minutes
   }
 
@@ -79,7 +80,9 @@ class PromiseBookTest {
     plant.file("downtime.csv", "what,from,to", "P2,2026-11-30T06:00Z,2026-11-30T19:00Z");
     assertThat(kept()).containsExactly("1/1");
     plant.file(
-        "downtime.csv", "what,from,to,kind,mold", "P1,2026-11-30T06:00Z,2026-11-30T19:00Z,trial,M2");
+        "downtime.csv",
+        "what,from,to,kind,mold",
+        "P1,2026-11-30T06:00Z,2026-11-30T19:00Z,trial,M2");
     assertThat(kept()).isEmpty();
   }
 
@@ -105,6 +108,9 @@ class PromiseBookTest {
     assertThat(kept()).containsExactly("1/1");
     promised("1,P1,2026-11-30T15:39Z");
     assertThat(kept()).isEmpty();
-    assertThat(warnings()).singleElement().asString().contains("the run of running.csv:2 holds the press until 2026-11-30 16:40");
+    assertThat(warnings())
+        .singleElement()
+        .asString()
+        .contains("the run of running.csv:2 holds the press until 2026-11-30 16:40");
   }
 }
