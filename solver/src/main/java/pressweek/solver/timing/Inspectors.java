@@ -49,8 +49,21 @@ final class Inspectors {
     return before == 0 ? start : press.next(press.finish(start, before));
   }
 
+  /** The start of a change after which its check does not begin before a time. */
+  int startFor(Spans press, int time, int changeMin) {
+    return press.startFor(time, Math.max(0, changeMin - minutes));
+  }
+
   /** Takes an inspector for the end of a change. */
   void take(Spans press, int start, int changeMin, int end) {
+    int left = 0;
+    for (int i = 0; i < size[0]; i++) {
+      if (to[i] > start) {
+        from[left] = from[i];
+        to[left++] = to[i];
+      }
+    }
+    size[0] = left;
     from[size[0]] = checkFrom(press, start, changeMin);
     to[size[0]++] = end;
   }

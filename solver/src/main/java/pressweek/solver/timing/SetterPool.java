@@ -64,6 +64,18 @@ final class SetterPool {
     if (!checked) {
       return pressStart(press, time, minutes);
     }
+    int soonest = pressStart(press, time, minutes);
+    if (soonest >= Spans.FAR) {
+      return Spans.FAR;
+    }
+    int end = press.finish(soonest, minutes);
+    for (int k = 0; k < free.length; k++) {
+      int i = free[k] > soonest ? there[k].size() : there[k].at(soonest);
+      if (i < there[k].size() && there[k].from(i) <= soonest && end <= there[k].to(i)) {
+        chosen = k;
+        return soonest;
+      }
+    }
     int best = Spans.FAR;
     for (int k = 0; k < free.length && best > time; k++) {
       int start = startWith(k, press, Math.max(time, free[k]), minutes);

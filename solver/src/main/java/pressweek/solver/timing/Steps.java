@@ -6,10 +6,12 @@ import pressweek.solver.rules.ChangeRules;
 import pressweek.solver.rules.Charges;
 
 /** The steps of a pass: what a press does next, and what that costs. */
-final class Steps {
+public final class Steps {
   final PressStates states;
   final Shared shared;
   final Looker looker;
+
+  public static long STEPS;
 
   /** Avoidable cost so far. */
   long cost;
@@ -19,6 +21,9 @@ final class Steps {
 
   /** End of the last run so far, or the start of the plan. */
   int lastEnd;
+
+  /** The time of the last step. */
+  int at;
 
   private final WeekTables week;
   private final Charges charges;
@@ -49,11 +54,21 @@ final class Steps {
     return states.jobEnd[job] < 0;
   }
 
+  /** One step of a press while nothing is known of the next steps of others. */
+  int step(int press, int job, int clock) {
+    return step(press, job, clock, clock);
+  }
+
   /**
    * One step of a press: answers a later time to come back to, or -1 when the job has been started
    * or left out.
+   *
+   * @param others when the next step of another press comes; what is found for a time before that
+   *     holds
    */
-  int step(int press, int job, int clock) {
+  int step(int press, int job, int clock, int others) {
+    at = clock;
+    STEPS++;
     if (looker.forbidden(press, job) && !isFirstOfAll(press, job)) {
       leaveOut(press, job, Cause.NEIGHBOUR);
       return -1;
@@ -71,9 +86,10 @@ final class Steps {
     if (look.holder >= 0) {
       return takeOff(press, job, look, clock);
     }
-    if (look.start > clock) {
+    if (look.start > clock && look.start >= others) {
       return look.start;
     }
+    at = Math.max(clock, look.start);
     begin(press, job, look);
     return -1;
   }

@@ -228,11 +228,13 @@ public final class TimingPass {
         continue;
       }
       long before = steps.cost;
-      int next = steps.step(p, job, clock);
-      while (next > clock && next < heap.nextTime()) {
+      int others = heap.nextTime();
+      int next = steps.step(p, job, clock, others);
+      while (next > clock && next < others) {
         clock = next;
-        next = steps.step(p, job, clock);
+        next = steps.step(p, job, clock, others);
       }
+      clock = Math.max(clock, steps.at);
       latest[0] = clock;
       follower.spent(job, steps.cost - before);
       if (next >= 0) {
