@@ -49,7 +49,10 @@ final class Arranged {
     return LocalTime.parse(fromTo.split("-")[part]);
   }
 
-  /** An overtime shift of the week by name, start and end, for example {@code "night", "Mon 22:00", "Tue 02:00"}. */
+  /**
+   * An overtime shift of the week by name, start and end, for example {@code "night", "Mon 22:00",
+   * "Tue 02:00"}.
+   */
   static PlantWide.Opened opened(String shift, String from, String to) {
     return new PlantWide.Opened(shift, at(from), at(to));
   }
@@ -62,7 +65,6 @@ final class Arranged {
   }
 
   static PlantWide opening(List<PlantWide.Opened> opened, Charge... charges) {
-    return Edited.set(
-        Edited.set(PlantWide.NONE, "opened", opened), "charges", List.of(charges));
+    return Edited.set(Edited.set(PlantWide.NONE, "opened", opened), "charges", List.of(charges));
   }
 }

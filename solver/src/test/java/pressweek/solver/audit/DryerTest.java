@@ -20,9 +20,9 @@ import pressweek.data.problem.Job;
 import pressweek.data.problem.Problem;
 
 /**
- * Dryer D1 feeds P1 and P2, D2 feeds P2 alone, nothing feeds P3. ABS comes natural and dries for 120
- * min, red PP comes coloured and dries for 60, all other PP needs no dryer. Cleaning takes 30 min.
- * P2 holds ABS when the plan starts, so D1 does.
+ * Dryer D1 feeds P1 and P2, D2 feeds P2 alone, nothing feeds P3. ABS comes natural and dries for
+ * 120 min, red PP comes coloured and dries for 60, all other PP needs no dryer. Cleaning takes 30
+ * min. P2 holds ABS when the plan starts, so D1 does.
  */
 class DryerTest {
   private static final Job NATURAL =
@@ -31,10 +31,8 @@ class DryerTest {
           "ABS RD",
           option("P2 M4", pace(60, 0, 0), making(0)),
           option("P3 M4", pace(60, 0, 0), making(0)));
-  private static final Job BLACK =
-      job("A/2", "ABS BK", option("P2 M4", pace(60, 0, 0), making(0)));
-  private static final Job RED =
-      job("B/1", "PP RD", option("P1 M1 T8", pace(60, 0, 0), making(0)));
+  private static final Job BLACK = job("A/2", "ABS BK", option("P2 M4", pace(60, 0, 0), making(0)));
+  private static final Job RED = job("B/1", "PP RD", option("P1 M1 T8", pace(60, 0, 0), making(0)));
 
   private static Problem problem(Job... jobs) {
     Problem problem = TinyWeek.problem(jobs);
@@ -51,7 +49,8 @@ class DryerTest {
     return Arranged.set(problem, "settled.drying", drying);
   }
 
-  private static PlantWide.DryerUse use(String runAndDryer, String content, String from, String to) {
+  private static PlantWide.DryerUse use(
+      String runAndDryer, String content, String from, String to) {
     String[] ids = runAndDryer.split(" ");
     return new PlantWide.DryerUse(ids[0], ids[1], content, at(from), at(to));
   }
@@ -157,12 +156,10 @@ class DryerTest {
     Run black = WeekPlan.run("R3 A/2 P2 M4 2", darker, "Mon 07:20", "Mon 08:20");
     Problem problem = problem(NATURAL, BLACK);
     Plan plan =
-        plan(
-            problem, List.of(SIX, black), SIX_DRY, use("R3 D1", "ABS", "Mon 07:20", "Mon 08:20"));
+        plan(problem, List.of(SIX, black), SIX_DRY, use("R3 D1", "ABS", "Mon 07:20", "Mon 08:20"));
     assertThat(TinyWeek.told(plan)).isEmpty();
     Plan twoDryers =
-        plan(
-            problem, List.of(SIX, black), SIX_DRY, use("R3 D2", "ABS", "Mon 05:20", "Mon 08:20"));
+        plan(problem, List.of(SIX, black), SIX_DRY, use("R3 D2", "ABS", "Mon 05:20", "Mon 08:20"));
     assertThat(TinyWeek.told(twoDryers))
         .singleElement()
         .asString()
@@ -183,16 +180,14 @@ class DryerTest {
     Problem red = problem(RED);
     Run run = red("Mon 07:27", "Mon 08:30", "Mon 09:30");
     assertThat(
-            TinyWeek.told(
-                plan(red, List.of(run), use("R2 D2", "PP RD", "Mon 07:30", "Mon 09:30"))))
+            TinyWeek.told(plan(red, List.of(run), use("R2 D2", "PP RD", "Mon 07:30", "Mon 09:30"))))
         .containsExactly(
             "DRYER run R2 (B/1) on P1 needs one dryer of its press (D1), the plan names D2");
   }
 
   @Test
   void aRunThatNeedsNoneHasNone() {
-    Problem black =
-        problem(job("B/2", "PP BK", option("P1 M1 T8", pace(60, 0, 0), making(0))));
+    Problem black = problem(job("B/2", "PP BK", option("P1 M1 T8", pace(60, 0, 0), making(0))));
     Run run =
         WeekPlan.run(
             "R1 B/2 P1 M1 1",
@@ -203,8 +198,7 @@ class DryerTest {
     assertThat(TinyWeek.told(plan(black, List.of(run), SIX_DRY)))
         .containsExactly("DRYER run R1 (B/2) on P1 needs no dryer, the plan names D1");
     assertThat(
-            TinyWeek.told(
-                plan(black, List.of(run), use("R9 D1", "ABS", "Mon 06:00", "Mon 07:00"))))
+            TinyWeek.told(plan(black, List.of(run), use("R9 D1", "ABS", "Mon 06:00", "Mon 07:00"))))
         .containsExactly("DRYER dryer D1 feeds run R9, which is not in the plan");
   }
 
@@ -212,8 +206,7 @@ class DryerTest {
   @Test
   void aPressWithoutDryerIsNotAsked() {
     Problem problem = Edited.set(problem(NATURAL), "floor.states[P2].setup.mold", "");
-    problem =
-        Edited.set(problem, "floor.states[P3].setup", WeekPlan.setup("M4 - ABS RD"));
+    problem = Edited.set(problem, "floor.states[P3].setup", WeekPlan.setup("M4 - ABS RD"));
     Run run =
         WeekPlan.run(
             "R1 A/1 P3 M4 1",
@@ -291,16 +284,33 @@ class DryerTest {
   @Test
   void runsThatStartTogetherShareTheDrying() {
     Job second = job("B/1", "ABS RD", option("P1 M1 T8", pace(60, 0, 0), making(0)));
-    Problem problem = Edited.set(problem(NATURAL, second), "floor.states[P1].setup", WeekPlan.setup("M1 T8 PP RD"));
+    Problem problem =
+        Edited.set(
+            problem(NATURAL, second), "floor.states[P1].setup", WeekPlan.setup("M1 T8 PP RD"));
     // PP 230 to ABS 240: 20, and 10 for the first article; purge 3 x 250 g.
-    Change resin = WeekPlan.change("M1 T8 PP RD > M1 T8 ABS RD", "Mon 08:00 - Mon 08:30", 30, 750, ChangeKind.RESIN);
+    Change resin =
+        WeekPlan.change(
+            "M1 T8 PP RD > M1 T8 ABS RD", "Mon 08:00 - Mon 08:30", 30, 750, ChangeKind.RESIN);
     Run one = WeekPlan.run("R2 B/1 P1 M1 1", resin, "Mon 08:30", "Mon 09:30");
     Run two = natural("Mon 08:30", "Mon 09:30");
-    for (String[] from : new String[][] {{"Mon 06:30", "Mon 06:30"}, {"Mon 06:30", "Mon 08:30"}, {"Mon 08:30", "Mon 06:30"}}) {
-      Plan plan = plan(problem, List.of(one, two), use("R2 D1", "ABS", from[0], "Mon 09:30"), use("R1 D1", "ABS", from[1], "Mon 09:30"));
+    for (String[] from :
+        new String[][] {
+          {"Mon 06:30", "Mon 06:30"}, {"Mon 06:30", "Mon 08:30"}, {"Mon 08:30", "Mon 06:30"}
+        }) {
+      Plan plan =
+          plan(
+              problem,
+              List.of(one, two),
+              use("R2 D1", "ABS", from[0], "Mon 09:30"),
+              use("R1 D1", "ABS", from[1], "Mon 09:30"));
       assertThat(TinyWeek.told(plan)).isEmpty();
     }
-    Plan never = plan(problem, List.of(one, two), use("R2 D1", "ABS", "Mon 08:30", "Mon 09:30"), use("R1 D1", "ABS", "Mon 08:30", "Mon 09:30"));
+    Plan never =
+        plan(
+            problem,
+            List.of(one, two),
+            use("R2 D1", "ABS", "Mon 08:30", "Mon 09:30"),
+            use("R1 D1", "ABS", "Mon 08:30", "Mon 09:30"));
     assertThat(TinyWeek.told(never)).hasSize(2);
   }
 }

@@ -23,7 +23,8 @@ import pressweek.data.problem.RecordedChange;
  * inspector early and none late.
  */
 class InspectorTest {
-  private static final String SHORT = "INSPECTORS the first-article check before run R2 (B/1) on P2";
+  private static final String SHORT =
+      "INSPECTORS the first-article check before run R2 (B/1) on P2";
 
   private static Problem problem() {
     Problem problem =
@@ -35,11 +36,13 @@ class InspectorTest {
   }
 
   private static Run first(String change, String start, String end) {
-    return WeekPlan.run("R1 A/1 P1 M2 1", mold("M1 T8 PP BK > M2 - PP BK", change, start), start, end);
+    return WeekPlan.run(
+        "R1 A/1 P1 M2 1", mold("M1 T8 PP BK > M2 - PP BK", change, start), start, end);
   }
 
   private static Run second(String change, String start, String end) {
-    return WeekPlan.run("R2 B/1 P2 M3 1", mold("M4 - ABS RD > M3 - ABS RD", change, start), start, end);
+    return WeekPlan.run(
+        "R2 B/1 P2 M3 1", mold("M4 - ABS RD > M3 - ABS RD", change, start), start, end);
   }
 
   private static Change mold(String setups, String from, String to) {
@@ -63,7 +66,8 @@ class InspectorTest {
     Plan plan = plan(problem(), SIX, second("Mon 06:09", "Mon 07:19", "Mon 08:19"));
     assertThat(TinyWeek.told(plan))
         .containsExactly(
-            SHORT + " begins Mon 2026-11-30 07:09; at 07:09 it is one of 2 that take an inspector,"
+            SHORT
+                + " begins Mon 2026-11-30 07:09; at 07:09 it is one of 2 that take an inspector,"
                 + " there are 1");
     Problem two =
         Edited.set(plan.problem(), "plant.hours.shifts[early].inspectors", OptionalInt.of(2));
@@ -76,8 +80,20 @@ class InspectorTest {
   @Test
   void aPlantWithoutFirstArticlesNeedsNone() {
     Problem none = Edited.set(problem(), "plant.changes.firstArticleMin", 0);
-    Run one = WeekPlan.run("R1 A/1 P1 M2 1", WeekPlan.change("M1 T8 PP BK > M2 - PP BK", "Mon 06:00 - Mon 07:00", 60, 0, ChangeKind.MOLD), "Mon 07:00", "Mon 08:00");
-    Run two = WeekPlan.run("R2 B/1 P2 M3 1", WeekPlan.change("M4 - ABS RD > M3 - ABS RD", "Mon 06:00 - Mon 07:00", 60, 0, ChangeKind.MOLD), "Mon 07:00", "Mon 08:00");
+    Run one =
+        WeekPlan.run(
+            "R1 A/1 P1 M2 1",
+            WeekPlan.change(
+                "M1 T8 PP BK > M2 - PP BK", "Mon 06:00 - Mon 07:00", 60, 0, ChangeKind.MOLD),
+            "Mon 07:00",
+            "Mon 08:00");
+    Run two =
+        WeekPlan.run(
+            "R2 B/1 P2 M3 1",
+            WeekPlan.change(
+                "M4 - ABS RD > M3 - ABS RD", "Mon 06:00 - Mon 07:00", 60, 0, ChangeKind.MOLD),
+            "Mon 07:00",
+            "Mon 08:00");
     assertThat(TinyWeek.told(plan(none, one, two))).isEmpty();
   }
 
@@ -89,7 +105,8 @@ class InspectorTest {
     Run across = second("Mon 12:51", "Mon 14:01", "Mon 15:01");
     assertThat(TinyWeek.told(plan(problem(), SIX, across)))
         .containsExactly(
-            SHORT + " begins Mon 2026-11-30 13:51; at 14:00 it is one of 1 that take an inspector,"
+            SHORT
+                + " begins Mon 2026-11-30 13:51; at 14:00 it is one of 1 that take an inspector,"
                 + " there are 0");
   }
 
@@ -97,11 +114,14 @@ class InspectorTest {
   @Test
   void inAPauseOfThePressNoInspectorIsTaken() {
     Run around = first("Mon 08:55", "Mon 10:35", "Mon 11:35");
-    assertThat(TinyWeek.told(plan(problem(), around, second("Mon 09:05", "Mon 10:45", "Mon 11:45"))))
+    assertThat(
+            TinyWeek.told(plan(problem(), around, second("Mon 09:05", "Mon 10:45", "Mon 11:45"))))
         .isEmpty();
-    assertThat(TinyWeek.told(plan(problem(), around, second("Mon 09:04", "Mon 10:44", "Mon 11:44"))))
+    assertThat(
+            TinyWeek.told(plan(problem(), around, second("Mon 09:04", "Mon 10:44", "Mon 11:44"))))
         .containsExactly(
-            SHORT + " begins Mon 2026-11-30 10:34; at 10:34 it is one of 2 that take an inspector,"
+            SHORT
+                + " begins Mon 2026-11-30 10:34; at 10:34 it is one of 2 that take an inspector,"
                 + " there are 1");
   }
 
@@ -109,9 +129,11 @@ class InspectorTest {
   @Test
   void aShortRecordedChangeIsCheckedAllThrough() {
     RecordedChange record =
-        new RecordedChange("P1", WeekPlan.setup("M1 - - -"), WeekPlan.setup("M2 - - -"), 5, OptionalInt.empty());
+        new RecordedChange(
+            "P1", WeekPlan.setup("M1 - - -"), WeekPlan.setup("M2 - - -"), 5, OptionalInt.empty());
     Problem problem = Edited.set(problem(), "floor.recordedChanges", List.of(record));
-    Change change = WeekPlan.change("M1 T8 PP BK > M2 - PP BK", "Mon 07:10 - Mon 07:15", 5, 0, ChangeKind.MOLD);
+    Change change =
+        WeekPlan.change("M1 T8 PP BK > M2 - PP BK", "Mon 07:10 - Mon 07:15", 5, 0, ChangeKind.MOLD);
     Run quick = WeekPlan.run("R1 A/1 P1 M2 1", change, "Mon 07:15", "Mon 08:15");
     assertThat(TinyWeek.told(plan(problem, quick, second("Mon 06:00", "Mon 07:10", "Mon 08:10"))))
         .isEmpty();
@@ -142,12 +164,16 @@ class InspectorTest {
   /** The late shift begins at 13:50, so that there are two from then to 14:00. */
   @Test
   void shiftsInProgressAddUp() {
-    Problem problem = Edited.set(problem(), "plant.hours.shifts[late].inspectors", OptionalInt.of(1));
+    Problem problem =
+        Edited.set(problem(), "plant.hours.shifts[late].inspectors", OptionalInt.of(1));
     problem = Edited.set(problem, "plant.hours.shifts[late].from", LocalTime.of(13, 50));
     Run one = first("Mon 12:50", "Mon 14:00", "Mon 15:00");
     Run two = second("Mon 12:50", "Mon 14:00", "Mon 15:00");
     assertThat(TinyWeek.told(plan(problem, one, two))).isEmpty();
     problem = Edited.set(problem, "plant.hours.shifts[late].from", LocalTime.of(13, 51));
-    assertThat(TinyWeek.told(plan(problem, one, two))).singleElement().asString().contains("at 13:50");
+    assertThat(TinyWeek.told(plan(problem, one, two)))
+        .singleElement()
+        .asString()
+        .contains("at 13:50");
   }
 }

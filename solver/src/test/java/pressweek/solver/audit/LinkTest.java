@@ -45,9 +45,13 @@ class LinkTest {
 
   @Test
   void itStartsWhenTheRestIsOver() {
-    assertThat(TinyWeek.told(TinyWeek.plan(withoutPause(), List.of(CORE, grip("Mon 10:00", "Mon 11:00")))))
+    assertThat(
+            TinyWeek.told(
+                TinyWeek.plan(withoutPause(), List.of(CORE, grip("Mon 10:00", "Mon 11:00")))))
         .isEmpty();
-    assertThat(TinyWeek.told(TinyWeek.plan(withoutPause(), List.of(CORE, grip("Mon 09:59", "Mon 10:59")))))
+    assertThat(
+            TinyWeek.told(
+                TinyWeek.plan(withoutPause(), List.of(CORE, grip("Mon 09:59", "Mon 10:59")))))
         .containsExactly(
             "LINKED run R2 (B/1) on P2 starts Mon 2026-11-30 09:59; it builds on run R1 (A/1) on P1"
                 + " and may start 10:00, 120 min after that ends");
@@ -55,8 +59,7 @@ class LinkTest {
 
   @Test
   void anotherRunIsNotAsked() {
-    Problem other =
-        Arranged.set(withoutPause(), "links", List.of(new Link("C/1", "A/1", 120)));
+    Problem other = Arranged.set(withoutPause(), "links", List.of(new Link("C/1", "A/1", 120)));
     assertThat(TinyWeek.told(TinyWeek.plan(other, List.of(CORE, grip("Mon 06:00", "Mon 07:00")))))
         .isEmpty();
   }

@@ -20,7 +20,8 @@ import pressweek.data.plan.Run;
 import pressweek.data.problem.Problem;
 
 /**
- * Overtime from 22:00 to 02:00, pause at 23:00, at 60.00 an hour. P1 runs 300 min from Monday 20:00.
+ * Overtime from 22:00 to 02:00, pause at 23:00, at 60.00 an hour. P1 runs 300 min from Monday
+ * 20:00.
  */
 class OpeningTest {
   private static final PlantWide.Opened MONDAY = opened("night", "Mon 22:00", "Tue 02:00");
@@ -90,8 +91,7 @@ class OpeningTest {
             opened("night", "Wed 22:00", "Thu 02:00"), // closed
             opened("night", "Tue 22:00", "Wed 02:01"),
             opened("night", "Tue 22:01", "Wed 02:00"))) {
-      Plan plan =
-          withCharges(plan("Tue 01:15", MONDAY, open), charge(Rule.OVERTIME, 24_000_000));
+      Plan plan = withCharges(plan("Tue 01:15", MONDAY, open), charge(Rule.OVERTIME, 24_000_000));
       assertThat(TinyWeek.told(plan))
           .singleElement()
           .asString()
@@ -140,15 +140,10 @@ class OpeningTest {
           WeekPlan.run(
               "R1 A/1 P1 M2 1",
               WeekPlan.change(
-                  "M1 T8 PP BK > M2 - PP BK",
-                  "Mon 21:30 - Mon 22:40",
-                  70,
-                  0,
-                  ChangeKind.MOLD),
+                  "M1 T8 PP BK > M2 - PP BK", "Mon 21:30 - Mon 22:40", 70, 0, ChangeKind.MOLD),
               "Mon 22:40",
               "Mon 23:30");
-      PlantWide whole =
-          Arranged.opening(List.of(MONDAY), charge(Rule.OVERTIME, 24_000_000));
+      PlantWide whole = Arranged.opening(List.of(MONDAY), charge(Rule.OVERTIME, 24_000_000));
       Plan plan = TinyWeek.with(TinyWeek.plan(problem, List.of(run)), whole);
       if (setters == 1) {
         assertThat(TinyWeek.told(plan)).isEmpty();
@@ -164,7 +159,6 @@ class OpeningTest {
   }
 
   private static Plan withCharges(Plan plan, Charge... charges) {
-    return TinyWeek.with(
-        plan, Edited.set(plan.head().plantWide(), "charges", List.of(charges)));
+    return TinyWeek.with(plan, Edited.set(plan.head().plantWide(), "charges", List.of(charges)));
   }
 }

@@ -37,8 +37,7 @@ class ServiceTest {
   private static Run again(String change, String start, String end) {
     return WeekPlan.run(
         "R2 A/2 P1 M1 2",
-        WeekPlan.change(
-            "- - PP BK > M1 T8 PP BK", change + " - " + start, 46, 0, ChangeKind.MOLD),
+        WeekPlan.change("- - PP BK > M1 T8 PP BK", change + " - " + start, 46, 0, ChangeKind.MOLD),
         start,
         end);
   }
@@ -68,7 +67,8 @@ class ServiceTest {
   @Test
   void aServiceTakesItsMinutesOffThePress() {
     Problem problem = problem(1999, 1010, A1, A2);
-    Plan good = TinyWeek.plan(problem, List.of(FIRST, again("Mon 08:54", "Mon 09:40", "Mon 11:10")));
+    Plan good =
+        TinyWeek.plan(problem, List.of(FIRST, again("Mon 08:54", "Mon 09:40", "Mon 11:10")));
     assertThat(TinyWeek.told(off(good))).isEmpty();
     Plan early =
         TinyWeek.plan(problem, List.of(FIRST, again("Mon 08:53", "Mon 09:39", "Mon 11:09")));
@@ -92,7 +92,10 @@ class ServiceTest {
                 + " 90 min; it is off only from Mon 2026-11-30 07:24 to 07:30");
   }
 
-  /** A service gives 2010 shots, 1010 of which R2 makes; 1000 are left for R3, and none is left for R4. */
+  /**
+   * A service gives 2010 shots, 1010 of which R2 makes; 1000 are left for R3, and none is left for
+   * R4.
+   */
   @Test
   void theCountBeginsAnewWithTheService() {
     Job third = job("A/3", "PP BK", option("P1 M1 T8", pace(60, 0, 0), making(0)));
@@ -135,9 +138,13 @@ class ServiceTest {
     Problem problem =
         Arranged.set(
             problem(0, 1, other), "services", List.of(new MoldService("M2", -5, 5000, 90)));
-    assertThat(TinyWeek.told(TinyWeek.plan(problem, List.of(onM2("Mon 07:30", "Mon 08:40", "Mon 09:40")))))
+    assertThat(
+            TinyWeek.told(
+                TinyWeek.plan(problem, List.of(onM2("Mon 07:30", "Mon 08:40", "Mon 09:40")))))
         .isEmpty();
-    assertThat(TinyWeek.told(TinyWeek.plan(problem, List.of(onM2("Mon 07:29", "Mon 08:39", "Mon 09:39")))))
+    assertThat(
+            TinyWeek.told(
+                TinyWeek.plan(problem, List.of(onM2("Mon 07:29", "Mon 08:39", "Mon 09:39")))))
         .containsExactly(
             "SERVICE run R1 (B/1) on P1 makes 1010 shots, mold M2 has -5 left to its service of 90"
                 + " min; it is off only from Mon 2026-11-30 06:00 to 07:29");
@@ -151,8 +158,7 @@ class ServiceTest {
   private static Run onM2(String change, String start, String end) {
     return WeekPlan.run(
         "R1 B/1 P1 M2 1",
-        WeekPlan.change(
-            "M1 T8 PP BK > M2 - PP BK", change + " - " + start, 70, 0, ChangeKind.MOLD),
+        WeekPlan.change("M1 T8 PP BK > M2 - PP BK", change + " - " + start, 70, 0, ChangeKind.MOLD),
         start,
         end);
   }

@@ -5,15 +5,15 @@ import static pressweek.solver.audit.Parts.press;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.EnumMap;
 import java.util.Optional;
 import pressweek.data.plan.Figures;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.PlantWide;
-import pressweek.data.plan.Rule;
 import pressweek.data.plan.Pull;
+import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Crew;
 import pressweek.data.problem.FoodUse;

@@ -33,8 +33,7 @@ class ToolingSetTest {
   private static final Job C2 = job("C/2", "PP WH", option("P3 M3", pace(60, 0, 0), making(0)));
 
   private static Problem problem(int sets, Job... jobs) {
-    return Arranged.set(
-        TinyWeek.problem(jobs), "things", List.of(new CountedThing("T8", sets)));
+    return Arranged.set(TinyWeek.problem(jobs), "things", List.of(new CountedThing("T8", sets)));
   }
 
   private static Run none(String ids, String setup, String start, String end) {
@@ -83,7 +82,8 @@ class ToolingSetTest {
             "CHANGE_TIME run R2 (A/2) on P1 changes from mold M1, tooling T8, resin PP, colour BK;"
                 + " the press holds mold M1, tooling none, resin PP, colour BK",
             "CHANGE_TIME run R2 (A/2) on P1 has a change of []; expected [TOOLING]");
-    Run back = fit("R2 A/2 P1 M1 2", "M1 - PP BK > M1 T8 PP BK", "Mon 09:30", "Mon 10:00", "Mon 11:30");
+    Run back =
+        fit("R2 A/2 P1 M1 2", "M1 - PP BK > M1 T8 PP BK", "Mon 09:30", "Mon 10:00", "Mon 11:30");
     back = Edited.set(back, "startMin", at("Mon 10:30"));
     assertThat(TinyWeek.told(TinyWeek.plan(problem, List.of(FIRST, back, taker)))).isEmpty();
     Run tooSoon =
@@ -216,9 +216,7 @@ class ToolingSetTest {
   @Test
   void aRunningJobKeepsItsSet() {
     Problem problem = Edited.set(problem(1, A1, C1), "floor.states[P1].job", "A/1");
-    Downtime down =
-        new Downtime(
-            Downtime.Kind.PRESS, "P1", 0, at("Mon 07:00"), "hose");
+    Downtime down = new Downtime(Downtime.Kind.PRESS, "P1", 0, at("Mon 07:00"), "hose");
     problem = Edited.set(problem, "floor.downtime", List.of(down));
     Run running = none("R1 A/1 P1 M1 1", "M1 T8 PP BK", "Mon 07:00", "Mon 09:00");
     Run after = onP3("Mon 09:00", "Mon 09:30", "Mon 11:00");

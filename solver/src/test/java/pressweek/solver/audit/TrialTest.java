@@ -41,7 +41,8 @@ class TrialTest {
   private static Run onP2(String change, String start, String end) {
     return WeekPlan.run(
         "R2 B/1 P2 M2 1",
-        WeekPlan.change("M4 - ABS RD > M2 - ABS RD", change + " - " + start, 70, 0, ChangeKind.MOLD),
+        WeekPlan.change(
+            "M4 - ABS RD > M2 - ABS RD", change + " - " + start, 70, 0, ChangeKind.MOLD),
         start,
         end);
   }
@@ -86,9 +87,7 @@ class TrialTest {
         .containsExactly(
             "SETTERS the change before run R2 (B/1) on P2 starts Mon 2026-11-30 07:50; at 08:00 it"
                 + " is one of 1 that take a setter, there are 0");
-    assertThat(
-            TinyWeek.told(
-                Edited.set(plan, "problem.plant.hours.shifts[early].setters", 2)))
+    assertThat(TinyWeek.told(Edited.set(plan, "problem.plant.hours.shifts[early].setters", 2)))
         .isEmpty();
   }
 

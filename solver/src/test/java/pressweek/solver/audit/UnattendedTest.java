@@ -35,10 +35,7 @@ class UnattendedTest {
   private static Plan plan(Problem problem, String start, String end) {
     Run run =
         WeekPlan.run(
-            "R1 A/1 P1 M1 1",
-            WeekPlan.none(start, WeekPlan.setup("M1 T8 PP BK")),
-            start,
-            end);
+            "R1 A/1 P1 M1 1", WeekPlan.none(start, WeekPlan.setup("M1 T8 PP BK")), start, end);
     return TinyWeek.plan(problem, List.of(run));
   }
 
@@ -79,7 +76,8 @@ class UnattendedTest {
         new Downtime(Downtime.Kind.PRESS, "P1", at("Mon 23:00"), at("Tue 00:00"), "hose");
     Problem away = Edited.set(problem(), "floor.downtime", List.of(down));
     assertThat(TinyWeek.told(plan(away, "Mon 20:00", "Tue 04:10"))).isEmpty();
-    Problem day = Edited.set(problem(), "plant.hours.calendars[two].shifts", List.of("early", "late"));
+    Problem day =
+        Edited.set(problem(), "plant.hours.calendars[two].shifts", List.of("early", "late"));
     assertThat(TinyWeek.told(plan(day, "Mon 20:00", "Tue 11:30"))).isEmpty();
   }
 
@@ -108,11 +106,7 @@ class UnattendedTest {
           WeekPlan.run(
               "R1 A/1 P1 M1 1",
               WeekPlan.change(
-                  "M1 T8 PP BK > M1 T9 PP BK",
-                  "Mon 21:40 - Tue 06:10",
-                  30,
-                  0,
-                  ChangeKind.TOOLING),
+                  "M1 T8 PP BK > M1 T9 PP BK", "Mon 21:40 - Tue 06:10", 30, 0, ChangeKind.TOOLING),
               "Tue 06:10",
               "Tue 07:10");
       Plan plan = TinyWeek.plan(may, List.of(run));

@@ -265,8 +265,7 @@ final class WeekPlan {
     return new Change(setup, setup, List.of(), at(at), at(at), 0, 0);
   }
 
-  static Change change(
-      String setups, String span, int minutes, int purgeG, ChangeKind... kinds) {
+  static Change change(String setups, String span, int minutes, int purgeG, ChangeKind... kinds) {
     String[] setup = setups.split(" > ");
     String[] times = span.split(" - ");
     return new Change(
