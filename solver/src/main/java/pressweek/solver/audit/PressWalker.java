@@ -87,7 +87,8 @@ final class PressWalker {
     }
   }
 
-  private boolean dismountIsNext() {
+  /** True when what comes next on the press is a dismount. */
+  boolean dismountIsNext() {
     return nextDismount < dismounts.size()
         && (nextRun == runs.size()
             || dismounts.get(nextDismount).startMin() <= runs.get(nextRun).change().startMin());
@@ -110,14 +111,9 @@ final class PressWalker {
   /** True when its mold has the set, does not run then, is not being changed, nor waits to run. */
   boolean canLose(String tooling, long min) {
     return setup.tooling().equals(tooling)
-        && runs.stream().noneMatch(run -> keepsSet(run, min))
-        && dismounts.stream().noneMatch(off -> off.startMin() <= min && min < off.endMin());
-  }
-
-  private boolean keepsSet(Run run, long min) {
-    boolean running = run.job().equals(state.job());
-    boolean begun = Math.min(run.change().startMin(), run.startMin()) <= min;
-    return (running || begun) && min < run.endMin();
+        && runs.stream().noneMatch(run -> run.job().equals(state.job()) && min < run.endMin())
+        && runs.subList(0, nextRun).stream().noneMatch(run -> min < run.endMin())
+        && dismounts.subList(0, nextDismount).stream().noneMatch(off -> min < off.endMin());
   }
 
   /** End of the last run so far, or the start of the plan. */

@@ -23,7 +23,10 @@ final class ToolingSets {
     }
   }
 
-  /** What happens on each press; of changes that begin together the earlier press comes first. */
+  /**
+   * What happens on each press; of what begins together changes come before
+   * dismounts, and the earlier press first.
+   */
   List<PressWalk> walk() {
     for (Optional<PressWalker> next = next(); next.isPresent(); next = next()) {
       next.get().step(this);
@@ -34,7 +37,9 @@ final class ToolingSets {
   private Optional<PressWalker> next() {
     return floor.stream()
         .filter(walker -> walker.nextMin().isPresent())
-        .min(Comparator.comparingLong(ToolingSets::nextMin));
+        .min(
+            Comparator.comparingLong(ToolingSets::nextMin)
+                .thenComparing(PressWalker::dismountIsNext));
   }
 
   private static long nextMin(PressWalker walker) {

@@ -226,7 +226,9 @@ public final class Steps {
       int dryFrom =
           look.dryer < 0
               ? 0
-              : shared.dryers.dryingFrom(look.dryer, week.jobs.material[job], look.runStart);
+              : look.running
+                  ? look.runStart
+                  : shared.dryers.dryingFrom(look.dryer, week.jobs.material[job], look.runStart);
       recorder.add(
           new Recorder.Started(
               press,

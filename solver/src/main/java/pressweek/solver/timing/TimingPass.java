@@ -180,6 +180,9 @@ public final class TimingPass {
       }
     }
     carryOut(sequences, true);
+    if (steps.cost > limit) {
+      return steps.cost;
+    }
     for (int p = 0; p < week.presses; p++) {
       if (states.position[p] < sequences.size[p]) {
         heap.add(p, states.free[p]);
