@@ -35,10 +35,10 @@ final class Search {
 
   /**
    * Rounds of annealing: the share of the time that is over when a round ends, and how hot it begins
-   * as a share of a typical step uphill. The first only takes what lies by the way.
+   * as a share of a small step uphill. The first only takes what lies by the way.
    */
   private static final Round[] LONG_ROUNDS = {
-    new Round(0.04, 0.01), new Round(0.6, 0.3), new Round(0.8, 0.1), new Round(0.92, 0.03)
+    new Round(0.04, 0.1), new Round(0.6, 1), new Round(0.8, 0.4), new Round(0.95, 0.1)
   };
 
   /** A week of so few jobs is gone through in many rounds, since one ends in the first valley. */
@@ -61,7 +61,7 @@ final class Search {
             ? (double) limits.steps() * MOVES_A_STEP
             : (double) limits.millis() * MOVES_A_MILLI;
     int count = (int) (moves / MOVES_A_JOB / Math.max(1, week.jobCount()));
-    double[] heats = {1, 0.3, 3, 0.5};
+    double[] heats = {3, 1, 10, 2};
     Round[] rounds = new Round[Math.max(3, Math.min(30, count))];
     for (int i = 0; i < rounds.length; i++) {
       rounds[i] = new Round(0.98 * (i + 1) / rounds.length, heats[i % heats.length]);

@@ -87,6 +87,11 @@ final class PressWalker {
     }
   }
 
+  /** True when what comes next on the press is running already. */
+  boolean runningIsNext() {
+    return nextRun == 0 && !dismountIsNext() && runs.get(0).job().equals(state.job());
+  }
+
   /** True when what comes next on the press is a dismount. */
   boolean dismountIsNext() {
     return nextDismount < dismounts.size()

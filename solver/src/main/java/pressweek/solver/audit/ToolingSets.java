@@ -24,7 +24,8 @@ final class ToolingSets {
   }
 
   /**
-   * What happens on each press; of what begins together changes come before
+   * What happens on each press; of what begins together what is running comes
+   * first, changes come before
    * dismounts, and the earlier press first.
    */
   List<PressWalk> walk() {
@@ -39,6 +40,7 @@ final class ToolingSets {
         .filter(walker -> walker.nextMin().isPresent())
         .min(
             Comparator.comparingLong(ToolingSets::nextMin)
+                .thenComparing(walker -> !walker.runningIsNext())
                 .thenComparing(PressWalker::dismountIsNext));
   }
 

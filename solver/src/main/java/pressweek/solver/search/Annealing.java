@@ -13,10 +13,16 @@ import pressweek.solver.timing.WeekTables;
  * 220 (1983) 671-680, from memory.
  */
 public final class Annealing {
-  private static final int SAMPLE = 300;
+  /** Moves that are sampled for a typical step, fewer where a pass takes long. */
+  private static final int SAMPLE = 600;
+
+  private static final int SAMPLE_JOBS = 100_000;
 
   /** Of four attempts on several presses so many are given up boldly. */
-  private static final int BOLD = Integer.getInteger("bold", 2);
+  private static final int BOLD = 2;
+
+  /** Of moves that cost more so many percent cost less than a typical step. */
+  private static final int SMALL_PCT = 2;
 
   private final TimingPass pass;
   private final SplittableRandom random;
@@ -60,13 +66,14 @@ public final class Annealing {
     }
   }
 
-  /** The mean of what moves from the best cost more, where they cost more and not too much. */
+  /** What a small step up from the best costs: of moves that cost more, nearly the least. */
   public double typicalStep() {
     Sequences sequences = best.copy();
     Moves made = new Moves(week, sequences, neighbours, random);
-    double[] more = new double[SAMPLE];
+    int sample = Math.max(50, Math.min(SAMPLE, SAMPLE_JOBS / Math.max(1, week.jobCount())));
+    double[] more = new double[sample];
     int size = 0;
-    for (int i = 0; i < SAMPLE * 3 && size < SAMPLE && made.any(); i++) {
+    for (int i = 0; i < sample * 3 && size < sample && made.any(); i++) {
       if (made.make()) {
         long cost = pass.value(sequences);
         made.undo();
@@ -76,7 +83,7 @@ public final class Annealing {
       }
     }
     java.util.Arrays.sort(more, 0, size);
-    return size == 0 ? 0 : more[size / 4];
+    return size == 0 ? 0 : more[size * SMALL_PCT / 100];
   }
 
   /**
