@@ -25,7 +25,8 @@ final class Tables {
           MaterialTables.BOM,
           MaterialTables.RECORDS,
           MaterialTables.LOTS,
-          MaterialTables.RECEIPTS);
+          MaterialTables.RECEIPTS,
+          EventTables.EVENTS);
 
   private Tables() {}
 
