@@ -14,6 +14,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     subcommands = {
       PlanCommand.class,
+      ReplanCommand.class,
       CheckCommand.class,
       DecodeCommand.class,
       EncodeCommand.class,

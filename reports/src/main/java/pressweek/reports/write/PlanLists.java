@@ -23,7 +23,8 @@ final class PlanLists {
 
   static List<Listing> of(Edition edition) {
     PlanBook book = edition.book();
-    return Stream.<Supplier<Listing>>of(
+    List<Listing> lists =
+        Stream.<Supplier<Listing>>of(
             () -> ScheduleList.of(book),
             () -> PullList.of(book),
             () -> KitList.of(book),
@@ -38,5 +39,6 @@ final class PlanLists {
         .parallel()
         .map(Supplier::get)
         .toList();
+    return Stream.concat(lists.stream(), edition.more().stream()).toList();
   }
 }

@@ -1,8 +1,11 @@
 package pressweek.solver.repair;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import pressweek.data.plan.Plan;
 import pressweek.data.plan.Rule;
+import pressweek.data.plan.Run;
 import pressweek.data.problem.Floor;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Promise;
@@ -13,13 +16,20 @@ public final class Promises {
   private Promises() {}
 
   /** Promised lines that an audit found not to be where and when they are promised. */
-  public static List<String> broken(Problem problem, List<Finding> findings) {
-    return problem.floor().promises().stream()
+  public static List<String> broken(Plan plan, List<Finding> findings) {
+    Set<String> runs = new HashSet<>();
+    findings.stream()
+        .filter(f -> f.rule() == Rule.PROMISED)
+        .map(Finding::subject)
+        .forEach(runs::add);
+    Set<String> lines = new HashSet<>(runs);
+    plan.runs().stream()
+        .filter(run -> runs.contains(run.id()))
+        .map(Run::job)
+        .forEach(lines::add);
+    return plan.problem().floor().promises().stream()
         .map(Promise::job)
-        .filter(
-            line ->
-                findings.stream()
-                    .anyMatch(f -> f.rule() == Rule.PROMISED && f.message().contains(line)))
+        .filter(lines::contains)
         .toList();
   }
 

@@ -1,0 +1,134 @@
+package pressweek.solver.why;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pressweek.data.plan.Charge;
+import pressweek.data.plan.Figures;
+import pressweek.data.plan.Head;
+import pressweek.data.plan.Plan;
+import pressweek.data.plan.Run;
+import pressweek.data.plan.Settings;
+import pressweek.data.problem.Problem;
+import pressweek.data.problem.Unplaced;
+import pressweek.solver.timing.Sequences;
+import pressweek.solver.timing.Timetable;
+import pressweek.solver.timing.WeekTables;
+
+/**
+ * The order of a plan carried out anew for another problem, without any search. What comes of it is
+ * for comparing by: it names no lots to pull.
+ */
+public final class Replay {
+  private final Problem problem;
+  private final WeekTables week;
+  private final List<List<Integer>> queues = new ArrayList<>();
+
+  private Replay(Problem problem) {
+    this.problem = problem;
+    week = new WeekTables(problem);
+    for (int p = 0; p < week.pressCount(); p++) {
+      queues.add(new ArrayList<>());
+    }
+  }
+
+  /**
+   * The plan's order in another problem: what is running or promised there comes first, lines that
+   * the plan has no run of come last on the first press that may run them.
+   *
+   * @param problem the problem
+   * @param plan whose order counts
+   */
+  public static Plan of(Problem problem, Plan plan) {
+    Replay replay = new Replay(problem);
+    replay.fill(plan, Optional.empty());
+    return replay.carryOut(plan.head());
+  }
+
+  /** A line on a press, so many places after what is fixed there: 0 for the first. */
+  record Spot(String line, String press, int place) {}
+
+  /** The same with one line in another place. */
+  static Plan with(Problem problem, Plan plan, Spot spot) {
+    Replay replay = new Replay(problem);
+    replay.fill(plan, Optional.of(spot));
+    return replay.carryOut(plan.head());
+  }
+
+  private void fill(Plan plan, Optional<Spot> spot) {
+    boolean[] placed = new boolean[week.jobCount()];
+    for (int p = 0; p < week.pressCount(); p++) {
+      for (int job : week.fixedOn(p)) {
+        add(placed, p, job);
+      }
+    }
+    List<Integer> fixed = queues.stream().map(List::size).toList();
+    int moved = spot.map(s -> week.job(s.line())).orElse(-1);
+    if (moved >= 0) {
+      placed[moved] = true;
+    }
+    for (Run run : plan.runs()) {
+      add(placed, week.pressOrNone(run.press()), week.job(run.job()));
+    }
+    for (int job = 0; job < week.jobCount(); job++) {
+      for (int p = 0; p < week.pressCount() && !placed[job]; p++) {
+        add(placed, p, job);
+      }
+    }
+    if (moved >= 0) {
+      int press = week.pressOrNone(spot.get().press());
+      List<Integer> queue = queues.get(press);
+      int place = Math.min(queue.size(), fixed.get(press) + spot.get().place());
+      queue.add(place, moved);
+    }
+  }
+
+  private void add(boolean[] placed, int press, int job) {
+    if (press >= 0 && job >= 0 && !placed[job] && week.canRun(job, press)) {
+      queues.get(press).add(job);
+      placed[job] = true;
+    }
+  }
+
+  private Plan carryOut(Head head) {
+    Sequences sequences = new Sequences(week.pressCount(), week.jobCount());
+    for (int p = 0; p < queues.size(); p++) {
+      for (int job : queues.get(p)) {
+        sequences.add(p, job);
+      }
+    }
+    Timetable timetable = Timetable.of(week, sequences);
+    List<Unplaced> unplaced = new ArrayList<>(problem.unplaced());
+    unplaced.addAll(timetable.unplaced());
+    List<Run> runs = timetable.runs();
+    List<Charge> charges = timetable.unplacedCharges();
+    return new Plan(
+        new Head(
+            head.number(),
+            head.replaces(),
+            head.madeMin(),
+            head.inputs(),
+            new Settings(0, 0, head.settings().seed()),
+            List.of(),
+            false),
+        problem,
+        runs,
+        timetable.dismounts(),
+        List.of(),
+        unplaced,
+        charges,
+        figures(timetable.figures(), unplaced.size()));
+  }
+
+  private static Figures figures(Figures f, int unplaced) {
+    return new Figures(
+        f.placedLines(),
+        unplaced,
+        f.lateLines(),
+        f.lateMin(),
+        f.changes(),
+        f.changeMin(),
+        f.purgeG(),
+        f.costByRule());
+  }
+}
