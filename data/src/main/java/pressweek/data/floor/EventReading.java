@@ -37,7 +37,7 @@ public final class EventReading {
   /**
    * What the rows say.
    *
-   * @param events events of things and lines that the plan knows
+   * @param events events of things and lines that the plan knows, and one for each new order line
    * @param rush new order lines
    * @param findings what is wrong (errors), and what does not change the plan (warnings)
    */
@@ -193,6 +193,7 @@ public final class EventReading {
       return;
     }
     rush.add(RushRow.of(row, line));
+    add(row, id);
   }
 
   private void add(EventRow row, String id) {

@@ -42,7 +42,11 @@ final class MoveReasons {
   /** Why there is a run that was not there. */
   String isNew(Run run) {
     boolean was = earlier.unplaced().stream().anyMatch(u -> u.id().equals(run.job()));
-    return was ? "it had no place before" : "new order line";
+    Optional<FloorEvent> rush =
+        moves.events().stream().filter(e -> e.says(EventKind.RUSH, run.job())).findFirst();
+    return was
+        ? "it had no place before"
+        : rush.map(MoveReasons::words).orElse("new order line");
   }
 
   /** Why a run moved. */
