@@ -7,6 +7,7 @@ import pressweek.data.plan.Charge;
 import pressweek.data.plan.Figures;
 import pressweek.data.plan.Head;
 import pressweek.data.plan.Plan;
+import pressweek.data.plan.PlantWide;
 import pressweek.data.plan.Reference;
 import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
@@ -122,6 +123,16 @@ public final class Planner {
 
   private Plan write(Head head, Sequences sequences) {
     Timetable timetable = Timetable.of(week, sequences);
+    Head whole =
+        new Head(
+            head.number(),
+            head.replaces(),
+            head.madeMin(),
+            head.inputs(),
+            head.settings(),
+            head.references(),
+            head.stopped(),
+            Optional.of(timetable.whole()).filter(w -> !w.equals(PlantWide.NONE)));
     List<Unplaced> unplaced = new ArrayList<>(problem.unplaced());
     unplaced.addAll(timetable.unplaced());
     Figures f = timetable.figures();
@@ -139,7 +150,7 @@ public final class Planner {
     List<Charge> unplacedCharges = timetable.unplacedCharges();
     assert unplacedCharges.stream().allMatch(c -> c.rule() == Rule.UNPLACED);
     return new Plan(
-        head,
+        whole,
         problem,
         runs,
         timetable.dismounts(),

@@ -23,6 +23,7 @@ public final class Charges {
   private static final int DAY = 1440;
 
   private final Rates rates;
+  private final long closeHour;
   private final int[] due;
   private final int[] weight;
   private final int[] cutOffs;
@@ -33,6 +34,7 @@ public final class Charges {
 
   public Charges(Problem problem, Names names) {
     rates = problem.plant().rates();
+    closeHour = problem.arranged().terms().closeHour();
     List<Job> jobs = problem.jobs();
     due = jobs.stream().mapToInt(j -> j.deadline().dueMin()).toArray();
     weight = jobs.stream().mapToInt(j -> j.deadline().weightHundredths()).toArray();
@@ -99,7 +101,8 @@ public final class Charges {
     if (minutes <= 0) {
       return 0;
     }
-    return rates.lateStep() * cutOffsMissed(job, ready) + rates.lateDay() * minutes / DAY;
+    long steps = rates.lateStep() == 0 ? 0 : rates.lateStep() * cutOffsMissed(job, ready);
+    return steps + rates.lateDay() * minutes / DAY;
   }
 
   /** UNPLACED. */
@@ -131,6 +134,16 @@ public final class Charges {
   private long running(Option option) {
     Press press = presses.get(option.press());
     return press == null ? 0 : press.ratePerHour() * option.pace().runMin() / 60;
+  }
+
+  /** OVERTIME of a shift of so many minutes. */
+  public long overtime(long perHour, int minutes) {
+    return perHour * minutes / 60;
+  }
+
+  /** CLOSE, of the end of the last run. */
+  public long close(int lastEnd) {
+    return closeHour * Math.max(0, lastEnd - start) / 60;
   }
 
   /** KEPT_PRESS. */

@@ -52,7 +52,7 @@ public final class Dispatch {
     Sequences out = new Sequences(week.presses, n);
     Arrays.fill(placed, false);
     pass = TimingPass.full(week);
-    pass.start();
+    pass.start(0);
     int left = n - placeFixed(out);
     int[] clock = pass.states().free.clone();
     int[] pending = new int[week.presses];
@@ -120,7 +120,8 @@ public final class Dispatch {
     double bestIndex = Double.NEGATIVE_INFINITY;
     Looker looker = pass.looker();
     for (int j = 0; j < placed.length; j++) {
-      if (placed[j] || !week.jobs.canRun(j, press) || looker.forbidden(press, j)) {
+      boolean waits = week.jobs.buildsOn[j] >= 0 && pass.isOpen(week.jobs.buildsOn[j]);
+      if (placed[j] || waits || !week.jobs.canRun(j, press) || looker.forbidden(press, j)) {
         continue;
       }
       int setup = looker.setupGuess(press, j, clock);
@@ -146,7 +147,7 @@ public final class Dispatch {
     Sequences out = new Sequences(week.presses, week.jobCount());
     Arrays.fill(placed, false);
     pass = TimingPass.withoutCrew(week);
-    pass.start();
+    pass.start(0);
     placeFixed(out);
     Integer[] order = byDue();
     Looker looker = pass.looker();

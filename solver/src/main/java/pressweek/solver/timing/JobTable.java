@@ -1,12 +1,18 @@
 package pressweek.solver.timing;
 
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import pressweek.data.problem.FoodUse;
 import pressweek.data.problem.Job;
+import pressweek.data.problem.Link;
+import pressweek.data.problem.Mold;
 import pressweek.data.problem.Option;
 import pressweek.data.problem.Press;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Take;
+import pressweek.data.problem.Terms;
 import pressweek.solver.rules.Names;
 
 /**
@@ -29,6 +35,24 @@ final class JobTable {
   final int[] startup;
   final int[] operators;
 
+  /** Shots of an option, and its start-up shots. */
+  final int[] shots;
+
+  final int[] startupShots;
+
+  /** True when inserts are loaded by hand, so that people must be there. */
+  final boolean[] handLoad;
+
+  /** The job that a job builds on, or -1, and minutes of rest between them. */
+  final int[] buildsOn;
+
+  final int[] rest;
+
+  /** Press and start of a job in an earlier plan; -1 for none. */
+  final int[] earlierPress;
+
+  final int[] earlierStart;
+
   /** Takes of components that can run short, those of an option one after the other. */
   final int[] firstTake;
 
@@ -41,6 +65,7 @@ final class JobTable {
 
   private final int presses;
   private final int[] from;
+  private final Set<String> handLoaded = new HashSet<>();
 
   JobTable(Problem problem, Names names, StockTable stock) {
     jobs = problem.jobs();
@@ -60,6 +85,14 @@ final class JobTable {
     run = new int[options];
     startup = new int[options];
     operators = new int[options];
+    shots = new int[options];
+    startupShots = new int[options];
+    handLoad = new boolean[options];
+    buildsOn = new int[n];
+    rest = new int[n];
+    earlierPress = new int[n];
+    earlierStart = new int[n];
+    readTies(problem, names);
     firstTake = new int[options + 1];
     int takes =
         jobs.stream()
@@ -137,6 +170,34 @@ final class JobTable {
     run[o] = candidate.pace().runMin();
     startup[o] = candidate.pace().startupMin();
     operators[o] = candidate.pace().operatorThousandths();
+    shots[o] = candidate.making().shots();
+    startupShots[o] = candidate.making().startupShots();
+    handLoad[o] = handLoaded.contains(candidate.mold());
+  }
+
+  private void readTies(Problem problem, Names names) {
+    Arrays.fill(buildsOn, -1);
+    Arrays.fill(earlierPress, -1);
+    for (Link link : problem.arranged().links()) {
+      int job = names.job(link.job());
+      if (job >= 0) {
+        buildsOn[job] = names.job(link.after());
+        rest[job] = link.restMin();
+      }
+    }
+    for (Terms.Place place : problem.arranged().terms().earlier()) {
+      int job = names.job(place.job());
+      if (job >= 0) {
+        earlierPress[job] = names.pressOrNone(place.press());
+        earlierStart[job] = place.startMin();
+        if (earlierPress[job] < 0) {
+          earlierPress[job] = Spans.FAR;
+        }
+      }
+    }
+    problem.floor().molds().stream()
+        .filter(Mold::handLoad)
+        .forEach(mold -> handLoaded.add(mold.id()));
   }
 
   private void fillTakes(StockTable table) {

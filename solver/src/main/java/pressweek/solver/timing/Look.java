@@ -18,6 +18,15 @@ final class Look {
   /** The press that must give the mold up first, or -1. */
   int holder;
 
+  /** Whether the mold has to be serviced before. */
+  boolean service;
+
+  /** The press that gives up its tooling set, or -1. */
+  int giver;
+
+  /** The dryer that feeds the run, or -1. */
+  int dryer;
+
   void copy(Look other) {
     option = other.option;
     start = other.start;
@@ -29,5 +38,8 @@ final class Look {
     kinds = other.kinds;
     exchanged = other.exchanged;
     holder = other.holder;
+    service = other.service;
+    giver = other.giver;
+    dryer = other.dryer;
   }
 }

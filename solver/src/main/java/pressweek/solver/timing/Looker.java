@@ -1,7 +1,6 @@
 package pressweek.solver.timing;
 
 import java.util.List;
-import java.util.StringJoiner;
 import pressweek.data.plan.Cause;
 import pressweek.solver.rules.ChangeRules;
 
@@ -12,28 +11,22 @@ final class Looker {
   private final WeekTables week;
   private final JobTable jobs;
   private final PressStates states;
-  private final SetterPool setters;
-  private final OperatorLoad operators;
-  private final ComponentStock stock;
-  private final MoldAway away;
+  private final Shared shared;
   private final ChangeRules changes;
   private final Recorder recorder;
   private final Look look = new Look();
+  private final Placing placing;
+  private final ChangeRules.State bare = new ChangeRules.State();
 
   Looker(WeekTables week, PressStates states, Shared shared, Recorder recorder) {
     this.week = week;
     this.jobs = week.jobs;
     this.states = states;
-    this.setters = shared.setters();
-    this.operators = shared.operators();
-    this.stock = shared.stock();
-    this.away = shared.away();
-    this.changes = week.changeRules();
+    this.shared = shared;
+    this.changes = shared.changes;
     this.recorder = recorder;
+    placing = new Placing(week, states, shared, recorder, look);
   }
-
-  /** What presses share. */
-  record Shared(SetterPool setters, OperatorLoad operators, ComponentStock stock, MoldAway away) {}
 
   /** Minutes to take a mold off. */
   int dismountMin(int mold) {
@@ -95,21 +88,49 @@ final class Looker {
     int mold = jobs.mold[option];
     look.option = option;
     look.holder = -1;
+    look.giver = -1;
+    look.dryer = -1;
     askChange(press, job, option);
+    look.service = serviceDue(press, job, option);
     int free = Math.max(clock, states.free[press]);
     int at = isRunning(press, job) ? free : Math.max(free, jobs.earliest[job]);
     push(Cause.EARLIEST, "", free, at);
     int moldAt = states.moldFree[mold];
     int on = states.moldOn[mold];
-    if (on >= 0 && on != press) {
+    boolean off = on != press || look.service;
+    if (on >= 0 && off) {
       look.holder = on;
       moldAt += changes.dismountMin(mold);
     }
-    if (on != press && moldAt > at) {
-      push(Cause.MOLD, mold, at, moldAt);
+    if (off && moldAt > at) {
+      push(Cause.MOLD, option, at, moldAt);
       at = moldAt;
     }
-    settle(press, job, option, at);
+    if (look.service) {
+      int serviced = Math.max(moldAt, week.start) + shared.services.minutes(mold);
+      push(Cause.SERVICE, option, at, serviced);
+      at = Math.max(at, serviced);
+    }
+    placing.settle(press, job, option, at);
+  }
+
+  /** Whether the mold needs a service first; a mold on the press is then a mold to mount. */
+  private boolean serviceDue(int press, int job, int option) {
+    if (isRunning(press, job)) {
+      return false;
+    }
+    int mold = jobs.mold[option];
+    int startup = look.exchanged ? jobs.startupShots[option] : 0;
+    if (!shared.services.due(mold, jobs.shots[option] + startup)) {
+      return false;
+    }
+    if (states.moldOn[mold] == press) {
+      bare.mold = -1;
+      bare.tooling = 0;
+      bare.material = states.setup[press].material;
+      ask(press, bare, job, option);
+    }
+    return true;
   }
 
   private boolean isRunning(int press, int job) {
@@ -124,119 +145,17 @@ final class Looker {
       look.exchanged = false;
       return;
     }
+    ask(press, states.setup[press], job, option);
+  }
+
+  private void ask(int press, ChangeRules.State from, int job, int option) {
     boolean clear = jobs.food[job] && !states.cleared[press];
     changes.ask(
-        press,
-        states.setup[press],
-        jobs.mold[option],
-        jobs.tooling[option],
-        jobs.material[job],
-        clear);
+        press, from, jobs.mold[option], jobs.tooling[option], jobs.material[job], clear);
     look.minutes = changes.minutes;
     look.purgeG = changes.purgeG;
     look.kinds = changes.kinds;
     look.exchanged = (changes.kinds & ~ChangeRules.FOOD) != 0;
-  }
-
-  /** Moves the start on until press, setter, components, mold and operators all agree. */
-  private void settle(int press, int job, int option, int from) {
-    Spans hours = week.hours[press];
-    int run = jobs.run[option] + (look.exchanged ? jobs.startup[option] : 0);
-    int ready = componentsReady(option, job, from);
-    int at = from;
-    while (true) {
-      at = place(hours, at, run);
-      if (at >= Spans.FAR || look.runStart >= week.end) {
-        look.start = Spans.FAR;
-        look.runEnd = Spans.FAR;
-        return;
-      }
-      int next = firstObjection(press, job, option, ready);
-      if (next <= at) {
-        look.start = at;
-        return;
-      }
-      at = next;
-    }
-  }
-
-  /** Places change and run at the first time with a setter; answers the start, FAR for never. */
-  private int place(Spans hours, int from, int run) {
-    int i = hours.at(from);
-    look.start = Spans.FAR;
-    if (i == hours.size()) {
-      return Spans.FAR;
-    }
-    int at = Math.max(from, hours.from(i));
-    push(Cause.SHIFT, "", from, at);
-    if (look.minutes > 0) {
-      int begun = setters.start(hours, at, look.minutes);
-      push(Cause.SETTER, "", at, begun);
-      if (begun >= Spans.FAR) {
-        return Spans.FAR;
-      }
-      if (begun > at) {
-        at = begun;
-        i = hours.at(at);
-      }
-    }
-    int changed = look.minutes == 0 ? i : hours.doneIn(i, at, look.minutes);
-    if (changed == hours.size()) {
-      return Spans.FAR;
-    }
-    look.changeEnd = hours.doneAt(i, at, look.minutes, changed);
-    int running = look.changeEnd < hours.to(changed) ? changed : changed + 1;
-    if (running == hours.size()) {
-      return Spans.FAR;
-    }
-    look.runStart = Math.max(look.changeEnd, hours.from(running));
-    int done = hours.doneIn(running, look.runStart, run);
-    if (done == hours.size()) {
-      return Spans.FAR;
-    }
-    look.runEnd = hours.doneAt(running, look.runStart, run, done);
-    look.start = at;
-    return at;
-  }
-
-  /**
-   * A later start when something but the press objects to the present one, otherwise no later than
-   * it.
-   */
-  private int firstObjection(int press, int job, int option, int ready) {
-    int start = look.start;
-    int mold = jobs.mold[option];
-    int there = jobs.expiring[option] ? componentsReady(option, job, look.runStart) : ready;
-    if (look.runStart < there) {
-      int at = later(press, there);
-      pushComponents(option, job, start, at);
-      return at;
-    }
-    if (look.runStart < week.promised[job]) {
-      int at = later(press, week.promised[job]);
-      push(Cause.PROMISED, "", start, at);
-      return at;
-    }
-    int back = away.back(mold, job, start, look.runEnd);
-    if (back > start) {
-      push(away.kept(mold, back) ? Cause.PROMISED : Cause.MOLD_AWAY, mold, start, back);
-      return back;
-    }
-    int manned = operators.next(press, look.runStart, look.runEnd, jobs.operators[option]);
-    if (manned > look.runStart) {
-      int at = later(press, manned);
-      push(Cause.OPERATOR, "", start, at);
-      return at;
-    }
-    return start;
-  }
-
-  /**
-   * The start of the change, later than the present one, after which the run does not start before
-   * a time.
-   */
-  private int later(int press, int time) {
-    return Math.max(look.start + 1, week.hours[press].startFor(time, look.minutes));
   }
 
   /**
@@ -253,8 +172,8 @@ final class Looker {
       if (on != press) {
         at = Math.max(at, states.moldFree[mold] + (on >= 0 ? changes.dismountMin(mold) : 0));
       }
-      at = away.back(mold, job, at, at + look.minutes + jobs.run[o]);
-      int ready = componentsReady(o, job, at + look.minutes);
+      at = shared.away.back(mold, job, at, at + look.minutes + jobs.run[o]);
+      int ready = placing.components().ready(o, job, look.exchanged, at + look.minutes);
       if (ready < Spans.FAR) {
         best = Math.min(best, Math.max(at + look.minutes, ready) - clock);
       }
@@ -262,41 +181,9 @@ final class Looker {
     return best;
   }
 
-  /**
-   * The first start of a run, from a time on where lots expire, at which its components are there.
-   */
-  private int componentsReady(int option, int job, int from) {
-    int ready = 0;
-    for (int t = jobs.firstTake[option]; t < jobs.firstTake[option + 1]; t++) {
-      int component = jobs.takeComponent[t];
-      if (!jobs.expiring[option] || !week.stock.expires(component)) {
-        int at = stock.ready(component, pieces(t, look.exchanged));
-        if (at > 0) {
-          ready = Math.max(ready, at >= Spans.FAR ? Spans.FAR : at + week.insertLead);
-        }
-      }
-    }
-    return jobs.expiring[option] ? beforeExpiry(option, job, Math.max(ready, from)) : ready;
-  }
-
-  /** The first start from a time on at which all components with a lot that expires are there. */
-  private int beforeExpiry(int option, int job, int from) {
-    int start = from;
-    int before = -1;
-    while (before != start && start < Spans.FAR) {
-      before = start;
-      for (int t = jobs.firstTake[option]; t < jobs.firstTake[option + 1]; t++) {
-        if (start < Spans.FAR && week.stock.expires(jobs.takeComponent[t])) {
-          start = stock.start(jobs.takeComponent[t], pieces(t, look.exchanged), job, start);
-        }
-      }
-    }
-    return start;
-  }
-
   /** Pieces of a take, with start-up pieces after an exchange. */
   int pieces(int take, boolean exchanged) {
-    return jobs.takePieces[take] + (exchanged ? jobs.takeStartup[take] : 0);
+    return placing.components().pieces(take, exchanged);
   }
 
   private void push(Cause cause, String what, int from, int until) {
@@ -305,38 +192,9 @@ final class Looker {
     }
   }
 
-  private void push(Cause cause, int mold, int from, int until) {
+  private void push(Cause cause, int option, int from, int until) {
     if (recorder.on()) {
-      push(cause, jobs.option[look.option].mold(), from, until);
+      push(cause, jobs.option[option].mold(), from, until);
     }
-  }
-
-  private void pushComponents(int option, int job, int from, int until) {
-    if (recorder.on()) {
-      String never = until < Spans.FAR ? "" : names(option, job, Spans.FAR - 1);
-      String names = never.isEmpty() ? names(option, job, look.runStart) : never;
-      push(Cause.INSERTS, names, from, until);
-    }
-  }
-
-  /** Components that are there for no start up to a time. */
-  private String names(int option, int job, int start) {
-    StringJoiner names = new StringJoiner("|");
-    for (int t = jobs.firstTake[option]; t < jobs.firstTake[option + 1]; t++) {
-      if (isMissing(t, job, start)) {
-        names.add(week.stock.name(jobs.takeComponent[t]));
-      }
-    }
-    return names.toString();
-  }
-
-  private boolean isMissing(int take, int job, int start) {
-    int component = jobs.takeComponent[take];
-    int pieces = pieces(take, look.exchanged);
-    if (week.stock.expires(component)) {
-      return stock.start(component, pieces, job, look.runStart) > start;
-    }
-    int at = stock.ready(component, pieces);
-    return at > 0 && (at >= Spans.FAR ? at : at + week.insertLead) > start;
   }
 }

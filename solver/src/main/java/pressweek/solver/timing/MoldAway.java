@@ -7,6 +7,7 @@ import java.util.Map;
 import pressweek.data.problem.Downtime;
 import pressweek.data.problem.Mold;
 import pressweek.data.problem.Problem;
+import pressweek.data.problem.Trial;
 import pressweek.solver.rules.Names;
 
 /**
@@ -37,6 +38,11 @@ final class MoldAway {
       for (Downtime down : problem.floor().downtime()) {
         if (down.kind() == Downtime.Kind.MOLD && down.id().equals(id)) {
           away.add(new Kept(m, -1, down.fromMin(), down.toMin()));
+        }
+      }
+      for (Trial trial : problem.arranged().trials()) {
+        if (trial.mold().equals(id)) {
+          away.add(new Kept(m, -1, trial.fromMin(), trial.toMin()));
         }
       }
       kept.stream().filter(k -> k.mold() == m).forEach(away::add);

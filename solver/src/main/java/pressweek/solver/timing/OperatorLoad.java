@@ -2,10 +2,6 @@ package pressweek.solver.timing;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
-import pressweek.data.problem.Hours;
-import pressweek.data.problem.Shift;
-import pressweek.solver.timing.ShiftTimes.Worked;
 
 /**
  * Operators in the house, segment by segment between the edges of shifts, against the runs that are
@@ -20,28 +16,20 @@ final class OperatorLoad {
   private final int[] onOperators;
   private final boolean checked;
 
-  OperatorLoad(Hours hours, boolean checked, Spans[] presses) {
+  OperatorLoad(WorkTimes times, boolean checked) {
     this.checked = checked;
-    List<String> names = hours.shifts().stream().map(Shift::name).toList();
-    List<Worked> worked = checked ? ShiftTimes.of(hours, names, 28) : List.of();
-    edge =
-        worked.stream()
-            .flatMapToInt(w -> IntStream.of(w.from(), w.to()))
-            .sorted()
-            .distinct()
-            .toArray();
-    inHouse = new int[edge.length];
-    works = new boolean[presses.length][edge.length];
+    List<WorkTimes.Step> steps = checked ? times.operators() : List.of();
+    edge = steps.stream().mapToInt(WorkTimes.Step::from).toArray();
+    inHouse = steps.stream().mapToInt(WorkTimes.Step::people).toArray();
+    int presses = times.hours.length;
+    works = new boolean[presses][edge.length];
     for (int i = 0; i + 1 < edge.length; i++) {
-      for (Worked w : worked) {
-        inHouse[i] += w.from() <= edge[i] && edge[i] < w.to() ? w.shift().operatorThousandths() : 0;
-      }
-      for (int p = 0; p < presses.length; p++) {
-        works[p][i] = presses[p].worksIn(edge[i], edge[i + 1]);
+      for (int p = 0; p < presses; p++) {
+        works[p][i] = times.hours[p].worksIn(edge[i], edge[i + 1]);
       }
     }
-    onUntil = new int[presses.length];
-    onOperators = new int[presses.length];
+    onUntil = new int[presses];
+    onOperators = new int[presses];
   }
 
   void reset() {

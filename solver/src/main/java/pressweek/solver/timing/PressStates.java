@@ -10,6 +10,12 @@ final class PressStates {
   final int[] free;
   final int[] position;
 
+  /** End of the last run of a press, or the start of the plan. */
+  final int[] lastEnd;
+
+  /** End of the run of a job; -1 while it is not settled, {@link Spans#FAR} when left out. */
+  final int[] jobEnd;
+
   /** When a mold's last run ends, or when it has been taken off. */
   final int[] moldFree;
 
@@ -27,6 +33,8 @@ final class PressStates {
     cleared = new boolean[week.presses];
     free = new int[week.presses];
     position = new int[week.presses];
+    lastEnd = new int[week.presses];
+    jobEnd = new int[week.jobCount()];
     moldFree = new int[week.names.molds().size()];
     moldOn = new int[moldFree.length];
   }
@@ -35,6 +43,11 @@ final class PressStates {
     Arrays.fill(moldFree, 0);
     Arrays.fill(moldOn, -1);
     Arrays.fill(position, 0);
+    Arrays.fill(lastEnd, week.start);
+    Arrays.fill(jobEnd, -1);
+    for (int job : week.nowhere) {
+      jobEnd[job] = Spans.FAR;
+    }
     for (int p = 0; p < week.presses; p++) {
       setup[p].mold = week.standing[p];
       setup[p].tooling = week.standingTooling[p];

@@ -12,15 +12,28 @@ import pressweek.data.plan.Cause;
  */
 final class Recorder {
   /** What was done, in the order in which it was fixed. */
-  sealed interface Event permits Started, TakenOff, LeftOut {}
+  sealed interface Event permits Started, TakenOff, LeftOut, ShortCampaign {}
 
   /**
    * A job started: change from {@code start} to {@code changeEnd}, run from {@code runStart} to
    * {@code runEnd}.
    */
   record Started(
-      int press, int job, int option, Was was, Change change, Times times, List<Push> pushes)
+      int press,
+      int job,
+      int option,
+      Was was,
+      Change change,
+      Times times,
+      List<Push> pushes,
+      Dried dried)
       implements Event {}
+
+  /** The dryer that feeds a run, -1 for none, and when its drying begins. */
+  record Dried(int dryer, int from) {}
+
+  /** A campaign ended that was shorter than it should be. */
+  record ShortCampaign(int press, int mold, int minutes, int missing) implements Event {}
 
   /** How the press was set up before, and when it became free. */
   record Was(int mold, int tooling, int material, int free) {}

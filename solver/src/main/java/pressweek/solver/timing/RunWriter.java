@@ -32,7 +32,7 @@ final class RunWriter {
     Option option = week.jobs.option[started.option()];
     Recorder.Times times = started.times();
     return new Run(
-        String.format(Locale.ROOT, "R%03d", started.job() + 1),
+        id(started.job()),
         job.id(),
         option.press(),
         option.mold(),
@@ -43,6 +43,11 @@ final class RunWriter {
         times.runEnd() + job.deadline().afterMin(),
         waits(started),
         charges(started, job, option));
+  }
+
+  /** Number of the run of a job. */
+  static String id(int job) {
+    return String.format(Locale.ROOT, "R%03d", job + 1);
   }
 
   Dismount dismount(Recorder.TakenOff off) {
@@ -110,6 +115,11 @@ final class RunWriter {
         Rule.KEPT_PRESS,
         week.keptPress[started.option()],
         option.press() + " is kept for food-grade work");
+    add(
+        charges,
+        Rule.MOVED,
+        week.moved(started.job(), started.press(), started.times().runStart()),
+        "was elsewhere, or at another time, in the plan before");
     return charges;
   }
 

@@ -7,10 +7,18 @@ public final class Sequences {
   final int[][] jobs;
   final int[] size;
 
+  /** For each job the job that it is held back behind, or -1. */
+  final int[] behind;
+
+  /** Overtime shifts that are opened, as bits in the order of their starts. */
+  long open;
+
   /** Empty sequences for so many presses and jobs. */
   public Sequences(int presses, int jobCount) {
     jobs = new int[presses][jobCount];
     size = new int[presses];
+    behind = new int[jobCount];
+    Arrays.fill(behind, -1);
   }
 
   /** Forgets the sequence of a press. */
@@ -28,6 +36,32 @@ public final class Sequences {
     return Arrays.copyOf(jobs[press], size[press]);
   }
 
+  /** Holds a job back until another has begun; -1 for no such job. */
+  public void holdBehind(int job, int other) {
+    behind[job] = other;
+  }
+
+  /** The job that a job is held back behind, or -1. */
+  public int behind(int job) {
+    return behind[job];
+  }
+
+  /** Opens overtime shifts, as bits in the order of their starts, and closes all others. */
+  public void open(long shifts) {
+    open = shifts;
+  }
+
+  /** Overtime shifts that are opened, as bits. */
+  public long open() {
+    return open;
+  }
+
+  /** Holds back and opens what another does. */
+  public void copyChoices(Sequences other) {
+    System.arraycopy(other.behind, 0, behind, 0, behind.length);
+    open = other.open;
+  }
+
   /** A copy that does not change with this one. */
   public Sequences copy() {
     Sequences copy = new Sequences(size.length, jobs.length == 0 ? 0 : jobs[0].length);
@@ -35,6 +69,7 @@ public final class Sequences {
       System.arraycopy(jobs[p], 0, copy.jobs[p], 0, size[p]);
       copy.size[p] = size[p];
     }
+    copy.copyChoices(this);
     return copy;
   }
 }

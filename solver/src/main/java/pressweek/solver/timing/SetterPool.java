@@ -4,10 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import pressweek.data.problem.Crew;
-import pressweek.data.problem.Hours;
-import pressweek.data.problem.Shift;
 import pressweek.solver.timing.ShiftTimes.Piece;
-import pressweek.solver.timing.ShiftTimes.Worked;
 
 /**
  * The setters of the plant as servers: setter {@code k} is there whenever more than {@code k} are
@@ -22,13 +19,13 @@ final class SetterPool {
 
   private int chosen;
 
-  SetterPool(Hours hours, Crew crew) {
+  SetterPool(WorkTimes times, Crew crew) {
     checked = crew.settersChecked();
     sharePct = crew.setterSharePct();
     maySpanGap = crew.changeMaySpanGap();
     there =
         checked
-            ? presence(hours).stream().map(SetterPool::spans).toArray(Spans[]::new)
+            ? presence(times.setters()).stream().map(SetterPool::spans).toArray(Spans[]::new)
             : new Spans[0];
     free = new int[there.length];
   }
@@ -37,27 +34,14 @@ final class SetterPool {
     return new Spans(pieces.stream().map(p -> new Spans.Span(p.from(), p.to(), p.to())).toList());
   }
 
-  private static List<List<Piece>> presence(Hours hours) {
-    List<String> names = hours.shifts().stream().map(Shift::name).toList();
-    List<Worked> worked = ShiftTimes.of(hours, names, 28);
-    int[] edges =
-        worked.stream()
-            .flatMapToInt(w -> java.util.stream.IntStream.of(w.from(), w.to()))
-            .sorted()
-            .distinct()
-            .toArray();
+  private static List<List<Piece>> presence(List<WorkTimes.Step> steps) {
     List<List<Piece>> there = new ArrayList<>();
-    for (int i = 0; i + 1 < edges.length; i++) {
-      int at = edges[i];
-      int count = 0;
-      for (Worked w : worked) {
-        count += w.from() <= at && at < w.to() ? w.shift().setters() : 0;
-      }
-      for (int k = 0; k < count; k++) {
+    for (int i = 0; i + 1 < steps.size(); i++) {
+      for (int k = 0; k < steps.get(i).people(); k++) {
         if (there.size() <= k) {
           there.add(new ArrayList<>());
         }
-        there.get(k).add(new Piece(at, edges[i + 1]));
+        there.get(k).add(new Piece(steps.get(i).from(), steps.get(i + 1).from()));
       }
     }
     return there.stream().map(Pieces::union).toList();

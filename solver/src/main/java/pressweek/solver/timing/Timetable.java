@@ -8,6 +8,7 @@ import java.util.Map;
 import pressweek.data.plan.Charge;
 import pressweek.data.plan.Dismount;
 import pressweek.data.plan.Figures;
+import pressweek.data.plan.PlantWide;
 import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Job;
@@ -21,6 +22,7 @@ import pressweek.solver.timing.Recorder.Event;
  * @param dismounts molds taken off for other presses, in time order
  * @param unplaced jobs that found no place
  * @param unplacedCharges what each of them costs, in the same order
+ * @param whole what is decided for the plant as a whole; no bound yet
  * @param figures totals of the ledger, those lines not counted that fell out before planning
  */
 public record Timetable(
@@ -28,6 +30,7 @@ public record Timetable(
     List<Dismount> dismounts,
     List<Unplaced> unplaced,
     List<Charge> unplacedCharges,
+    PlantWide whole,
     Figures figures) {
   public Timetable {
     runs = List.copyOf(runs);
@@ -65,16 +68,20 @@ public record Timetable(
     }
     runs.sort(Comparator.<Run>comparingInt(r -> week.press(r.press())).thenComparingInt(Run::seq));
     dismounts.sort(Comparator.comparingInt(Dismount::startMin).thenComparing(Dismount::press));
+    PlantWide whole = WholeWriter.of(week, sequences.open, events, runs);
+    List<Charge> beside = new ArrayList<>(unplacedCharges);
+    beside.addAll(whole.charges());
     return new Timetable(
         runs,
         dismounts,
         unplaced,
         unplacedCharges,
-        figures(week, runs, dismounts, unplacedCharges));
+        whole,
+        figures(week, runs, dismounts, beside));
   }
 
   private static Figures figures(
-      WeekTables week, List<Run> runs, List<Dismount> dismounts, List<Charge> unplacedCharges) {
+      WeekTables week, List<Run> runs, List<Dismount> dismounts, List<Charge> beside) {
     Map<Rule, Long> cost = new EnumMap<>(Rule.class);
     int late = 0;
     long lateMin = 0;
@@ -92,9 +99,9 @@ public record Timetable(
       run.charges().forEach(c -> cost.merge(c.rule(), c.amount(), Long::sum));
     }
     dismounts.forEach(d -> cost.merge(Rule.CHANGE, d.cost(), Long::sum));
-    unplacedCharges.forEach(c -> cost.merge(c.rule(), c.amount(), Long::sum));
+    beside.forEach(c -> cost.merge(c.rule(), c.amount(), Long::sum));
     cost.values().removeIf(v -> v == 0);
-    int left = unplacedCharges.size();
+    int left = (int) beside.stream().filter(c -> c.rule() == Rule.UNPLACED).count();
     return new Figures(runs.size(), left, late, lateMin, changes, changeMin, purge, cost);
   }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Option;
@@ -25,12 +27,17 @@ public final class WeekTables {
   final StockTable stock;
   final JobTable jobs;
   final Charges charges;
-  final Spans[] hours;
   final int presses;
   final int start;
   final int end;
   final int insertLead;
   final int moveTolerance;
+
+  /** Shifts that are worked always, and those that a plan may open. */
+  final OpenShifts shifts;
+
+  /** Working times by the overtime shifts that are open. */
+  private final Map<Long, WorkTimes> times = new ConcurrentHashMap<>();
 
   final int[] standing;
   final int[] standingTooling;
@@ -69,11 +76,7 @@ public final class WeekTables {
     charges = new Charges(problem, names);
     List<Press> list = problem.floor().presses();
     presses = list.size();
-    hours = new Spans[presses];
-    int longest = jobs.longestRun() + 1440;
-    for (int p = 0; p < presses; p++) {
-      hours[p] = PressTime.of(problem, list.get(p), longest);
-    }
+    shifts = new OpenShifts(problem);
     start = problem.plant().hours().startMin();
     end = problem.plant().hours().endMin();
     insertLead = problem.plant().crew().insertLeadMin();
@@ -149,6 +152,11 @@ public final class WeekTables {
     }
   }
 
+  /** Dryers as they stand at the start, a fresh copy. */
+  Dryers dryers() {
+    return new Dryers(problem, this);
+  }
+
   /** How many jobs there are to place. */
   public int jobCount() {
     return jobs.jobs.size();
@@ -187,6 +195,42 @@ public final class WeekTables {
   /** The number of a press of this problem by its id, or -1. */
   public int pressOrNone(String id) {
     return names.pressOrNone(id);
+  }
+
+  /** Working times with certain overtime shifts open. */
+  WorkTimes times(long open) {
+    return times.computeIfAbsent(
+        open, bits -> new WorkTimes(problem, shifts, bits, jobs.longestRun() + 1440));
+  }
+
+  /** OVERTIME of opened shifts. */
+  long overtimeCost(long open) {
+    long sum = 0;
+    for (int i = 0; i < shifts.overtime().size(); i++) {
+      sum += (open >> i & 1) == 0 ? 0 : overtimeCharge(shifts.overtime().get(i));
+    }
+    return sum;
+  }
+
+  /** OVERTIME of one shift. */
+  long overtimeCharge(ShiftTimes.Worked window) {
+    return charges.overtime(shifts.perHour(window), window.to() - window.from());
+  }
+
+  /** MOVED of a run. */
+  long moved(int job, int press, int runStart) {
+    int before = jobs.earlierPress[job];
+    if (before < 0) {
+      return 0;
+    }
+    boolean stays =
+        before == press && Math.abs(runStart - jobs.earlierStart[job]) <= moveTolerance;
+    return stays ? 0 : problem.arranged().terms().movedRun();
+  }
+
+  /** How many overtime shifts a plan may open. */
+  public int overtimeShifts() {
+    return shifts.overtime().size();
   }
 
   /** Rules for changes, a fresh copy for each pass, since its answers are kept in fields. */

@@ -1,0 +1,138 @@
+package pressweek.solver.timing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import pressweek.data.problem.Drying;
+import pressweek.data.problem.Problem;
+import pressweek.solver.rules.Names;
+
+/** Dryers, what is in them, and until when runs draw from them. */
+final class Dryers {
+  private static final int EMPTY = -1;
+
+  /** What a dryer must hold for a material; -1 for one that is not dried. */
+  private final int[] content;
+
+  private final int[] dryMin;
+
+  /** Dryers that may feed a press. */
+  private final int[][] feeding;
+
+  private final int cleanMin;
+  private final int start;
+  private final int[] heldAtStart;
+  private final List<String> contents = new ArrayList<>();
+
+  private final int[] held;
+  private final int[] until;
+  private final int[] dryFrom;
+
+  /** The dryer that the last {@link #ready} chose; -1 for none. */
+  int chosen = -1;
+
+  Dryers(Problem problem, WeekTables week) {
+    Drying drying = problem.arranged().drying();
+    Names names = week.names;
+    cleanMin = drying.cleanMin();
+    start = week.start;
+    content = new int[names.materials().size()];
+    dryMin = new int[content.length];
+    Arrays.fill(content, -1);
+    for (Drying.Dried dried : drying.materials()) {
+      int m = names.materials().indexOf(new Names.Material(dried.resin(), dried.colour()));
+      if (m >= 0 && dried.minutes() > 0) {
+        if (!contents.contains(dried.content())) {
+          contents.add(dried.content());
+        }
+        content[m] = contents.indexOf(dried.content());
+        dryMin[m] = dried.minutes();
+      }
+    }
+    int n = drying.dryers().size();
+    feeding = new int[week.presses][];
+    List<List<Integer>> feeds = new ArrayList<>();
+    for (int p = 0; p < week.presses; p++) {
+      feeds.add(new ArrayList<>());
+    }
+    for (int d = 0; d < n; d++) {
+      for (String press : drying.dryers().get(d).presses()) {
+        feeds.get(names.press(press)).add(d);
+      }
+    }
+    for (int p = 0; p < week.presses; p++) {
+      feeding[p] = feeds.get(p).stream().mapToInt(Integer::intValue).toArray();
+    }
+    heldAtStart = heldAtStart(drying, week);
+    held = new int[n];
+    until = new int[n];
+    dryFrom = new int[n];
+  }
+
+  private int[] heldAtStart(Drying drying, WeekTables week) {
+    int[] at = new int[drying.dryers().size()];
+    for (int d = 0; d < at.length; d++) {
+      at[d] = EMPTY;
+      for (String press : drying.dryers().get(d).presses()) {
+        int p = week.names.press(press);
+        int there = content[week.standingMaterial[p]];
+        if (at[d] == EMPTY && there >= 0 && feeding[p][0] == d) {
+          at[d] = there;
+        }
+      }
+    }
+    return at;
+  }
+
+  void reset() {
+    System.arraycopy(heldAtStart, 0, held, 0, held.length);
+    Arrays.fill(until, start);
+    Arrays.fill(dryFrom, start);
+  }
+
+  /** Whether a material has to come out of a dryer on a press. */
+  boolean needed(int press, int material) {
+    return content[material] >= 0 && feeding[press].length > 0;
+  }
+
+  /**
+   * The first time, not before another, at which a run can begin with dry material; the dryer is
+   * {@link #chosen}. What is running already needs a dryer that nobody draws from, and no time.
+   */
+  int ready(int press, int material, int from, boolean running) {
+    int best = Spans.FAR;
+    boolean bestSame = false;
+    chosen = -1;
+    for (int d : feeding[press]) {
+      boolean same = held[d] == content[material];
+      int clean = held[d] == EMPTY ? 0 : cleanMin;
+      int other = until[d] + (running ? 0 : clean + dryMin[material]);
+      int at = Math.max(from, same ? dryFrom[d] : other);
+      if (at < best || (at == best && same && !bestSame)) {
+        best = at;
+        bestSame = same;
+        chosen = d;
+      }
+    }
+    return best;
+  }
+
+  /** When drying begins for a run from the chosen dryer. */
+  int dryingFrom(int dryer, int material, int runStart) {
+    return held[dryer] == content[material] ? runStart : runStart - dryMin[material];
+  }
+
+  /** A run draws from a dryer. */
+  void take(int dryer, int material, int runStart, int runEnd) {
+    if (held[dryer] != content[material]) {
+      held[dryer] = content[material];
+      dryFrom[dryer] = runStart;
+    }
+    until[dryer] = Math.max(until[dryer], runEnd);
+  }
+
+  /** What a dryer holds, by name. */
+  String content(int material) {
+    return content[material] < 0 ? "" : contents.get(content[material]);
+  }
+}
