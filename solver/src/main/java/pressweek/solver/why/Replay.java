@@ -1,7 +1,10 @@
 package pressweek.solver.why;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import pressweek.data.plan.Charge;
 import pressweek.data.plan.Figures;
@@ -42,7 +45,7 @@ public final class Replay {
   public static Plan of(Problem problem, Plan plan) {
     Replay replay = new Replay(problem);
     replay.fill(plan, Optional.empty());
-    return replay.carryOut(plan.head());
+    return replay.carryOut(plan, -1);
   }
 
   /** A line on a press, so many places after what is fixed there: 0 for the first. */
@@ -52,7 +55,7 @@ public final class Replay {
   static Plan with(Problem problem, Plan plan, Spot spot) {
     Replay replay = new Replay(problem);
     replay.fill(plan, Optional.of(spot));
-    return replay.carryOut(plan.head());
+    return replay.carryOut(plan, replay.week.job(spot.line()));
   }
 
   private void fill(Plan plan, Optional<Spot> spot) {
@@ -90,13 +93,33 @@ public final class Replay {
     }
   }
 
-  private Plan carryOut(Head head) {
+  /** A mold that goes from press to press goes in the order of the plan. */
+  private void holdMolds(Sequences sequences, Plan plan, int moved) {
+    Map<String, Run> last = new HashMap<>();
+    List<Run> byStart = new ArrayList<>(plan.runs());
+    byStart.sort(Comparator.comparingInt(Run::startMin));
+    for (Run run : byStart) {
+      int job = week.job(run.job());
+      Run before = last.get(run.mold());
+      if (job >= 0 && job != moved) {
+        int other = before == null ? -1 : week.job(before.job());
+        if (before != null && !before.press().equals(run.press()) && !week.isFixed(job)) {
+          sequences.holdBehind(job, other);
+        }
+        last.put(run.mold(), run);
+      }
+    }
+  }
+
+  private Plan carryOut(Plan plan, int moved) {
+    Head head = plan.head();
     Sequences sequences = new Sequences(week.pressCount(), week.jobCount());
     for (int p = 0; p < queues.size(); p++) {
       for (int job : queues.get(p)) {
         sequences.add(p, job);
       }
     }
+    holdMolds(sequences, plan, moved);
     Timetable timetable = Timetable.of(week, sequences);
     List<Unplaced> unplaced = new ArrayList<>(problem.unplaced());
     unplaced.addAll(timetable.unplaced());
