@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       PlanCommand.class,
       ReplanCommand.class,
+      WhyCommand.class,
       CheckCommand.class,
       DecodeCommand.class,
       EncodeCommand.class,
