@@ -1,5 +1,6 @@
 package pressweek.data.files;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -17,6 +18,7 @@ import java.util.OptionalInt;
  * @param item item code of a new order line; may be empty, as the next two
  * @param quantity its pieces
  * @param due when it is due
+ * @param needs what it demands, for example {@code food}
  */
 public record EventRow(
     At source,
@@ -29,4 +31,9 @@ public record EventRow(
     String note,
     String item,
     OptionalInt quantity,
-    Optional<When> due) {}
+    Optional<When> due,
+    List<String> needs) {
+  public EventRow {
+    needs = List.copyOf(needs);
+  }
+}

@@ -15,6 +15,7 @@ final class EventTables {
               .text("note", "item")
               .whole("quantity")
               .time("due")
+              .text("needs")
               .build(),
           EventTables::event,
           r -> "");
@@ -47,6 +48,7 @@ final class EventTables {
         f.text("note"),
         f.text("item"),
         f.whole("quantity", 1, Fields.MOST_PIECES),
-        f.time("due"));
+        f.time("due"),
+        OrderTables.needs(f));
   }
 }

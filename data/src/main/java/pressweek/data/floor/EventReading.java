@@ -95,9 +95,11 @@ public final class EventReading {
       warning(row, "until", "until is not used for " + row.event().word() + "; expected it empty");
     }
     boolean ordered = !row.item().isEmpty() || row.quantity().isPresent() || row.due().isPresent();
-    if (ordered && row.event() != EventKind.RUSH) {
+    if ((ordered || !row.needs().isEmpty()) && row.event() != EventKind.RUSH) {
       warning(
-          row, "item", "item, quantity and due are for rush only; they are not used for this row");
+          row,
+          "item",
+          "item, quantity, due and needs are for rush only; they are not used for this row");
     }
     if (!row.line().isEmpty() && !row.event().ofLine() && row.event() != EventKind.RUSH) {
       warning(row, "line", "line is not used for " + row.event().word() + "; expected it empty");

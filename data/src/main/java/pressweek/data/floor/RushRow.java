@@ -29,7 +29,7 @@ final class RushRow {
         row.due().orElse(new When.Day(LocalDate.EPOCH)),
         ORDINARY,
         Optional.empty(),
-        List.of(),
+        row.needs(),
         0,
         0,
         "",
