@@ -1,7 +1,6 @@
 package pressweek.data.files;
 
-import java.util.Optional;
-import java.util.OptionalInt;
+import java.util.List;
 
 /** What happened on the floor since the plan was made. */
 final class EventTables {
@@ -24,31 +23,31 @@ final class EventTables {
 
   private static EventRow event(Fields f) {
     EventKind kind = f.requiredChoice("event", EventKind.class);
-    Optional<When> at = f.time("at");
-    if (kind.away() || kind == EventKind.FINISHED) {
-      f.required("at");
-    }
-    OptionalInt count = f.whole("count", 0, Fields.MOST_PIECES);
-    if (kind == EventKind.COUNT_SHORT) {
-      f.required("count");
-    }
-    if (kind == EventKind.RUSH) {
-      f.required("item");
-      f.required("quantity");
-      f.required("due");
+    if (f.faults().isEmpty()) {
+      needed(kind).forEach(f::required);
     }
     return new EventRow(
         f.at(),
         kind,
         f.id("what"),
         f.text("line"),
-        at,
+        f.time("at"),
         f.time("until"),
-        count,
+        f.whole("count", 0, Fields.MOST_PIECES),
         f.text("note"),
         f.text("item"),
         f.whole("quantity", 1, Fields.MOST_PIECES),
         f.time("due"),
         OrderTables.needs(f));
+  }
+
+  /** Cells that an event of this kind must have. */
+  private static List<String> needed(EventKind kind) {
+    return switch (kind) {
+      case PRESS_AWAY, MOLD_AWAY, PERSON_AWAY, FINISHED -> List.of("at");
+      case COUNT_SHORT -> List.of("count");
+      case RUSH -> List.of("item", "quantity", "due");
+      case LOT_HELD, DROPPED, ON_HOLD -> List.of();
+    };
   }
 }
