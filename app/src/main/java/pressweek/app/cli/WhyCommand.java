@@ -3,9 +3,10 @@ package pressweek.app.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -117,7 +118,7 @@ final class WhyCommand implements Callable<Integer> {
   }
 
   private ParameterException unknown(Plan plan) {
-    List<String> known = new ArrayList<>(plan.problem().jobs().stream().map(Job::id).toList());
+    Set<String> known = new LinkedHashSet<>(plan.problem().jobs().stream().map(Job::id).toList());
     plan.unplaced().forEach(u -> known.add(u.id()));
     return new ParameterException(
         spec.commandLine(),

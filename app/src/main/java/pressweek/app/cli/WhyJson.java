@@ -1,6 +1,7 @@
 package pressweek.app.cli;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 import pressweek.data.plan.Charge;
@@ -37,11 +38,15 @@ final class WhyJson {
     why.unplaced()
         .ifPresent(u -> object.putObject("unplaced").put("reason", u.reason()).put("cure", u.cure()));
     object.put("cost", why.cost());
-    why.charges().forEach(c -> charge(object.withArray("/charges").addObject(), c));
-    why.chain().forEach(s -> stretch(object.withArray("/time").addObject(), s));
-    why.elsewhere().forEach(p -> placement(object.withArray("/elsewhere").addObject(), p));
+    ArrayNode charges = object.putArray("charges");
+    why.charges().forEach(c -> charge(charges.addObject(), c));
+    ArrayNode time = object.putArray("time");
+    why.chain().forEach(s -> stretch(time.addObject(), s));
+    ArrayNode elsewhere = object.putArray("elsewhere");
+    why.elsewhere().forEach(p -> placement(elsewhere.addObject(), p));
     object.put("cures_tried", why.cures().tried());
-    why.cures().helping().forEach(c -> cure(object.withArray("/cures").addObject(), c));
+    ArrayNode cures = object.putArray("cures");
+    why.cures().helping().forEach(c -> cure(cures.addObject(), c));
     return object;
   }
 

@@ -2,16 +2,23 @@ package pressweek.solver.why;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import pressweek.data.plan.Charge;
 import pressweek.data.plan.Figures;
 import pressweek.data.plan.Head;
 import pressweek.data.plan.Plan;
+import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
 import pressweek.data.plan.Settings;
+import pressweek.data.problem.Job;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Unplaced;
 import pressweek.solver.timing.Sequences;
@@ -26,6 +33,10 @@ public final class Replay {
   private final Problem problem;
   private final WeekTables week;
   private final List<List<Integer>> queues = new ArrayList<>();
+  private final Map<String, LeftOut> leftOut = new LinkedHashMap<>();
+
+  /** A line that has no place in the plan, and what that costs. */
+  private record LeftOut(Unplaced line, Charge charge) {}
 
   private Replay(Problem problem) {
     this.problem = problem;
@@ -37,7 +48,8 @@ public final class Replay {
 
   /**
    * The plan's order in another problem: what is running or promised there comes first, lines that
-   * the plan has no run of come last on the first press that may run them.
+   * the plan left out stay out, lines that it does not know come last on the first press that may
+   * run them.
    *
    * @param problem the problem
    * @param plan whose order counts
@@ -73,6 +85,7 @@ public final class Replay {
     for (Run run : plan.runs()) {
       add(placed, week.pressOrNone(run.press()), week.job(run.job()));
     }
+    leaveOut(plan, placed);
     for (int job = 0; job < week.jobCount(); job++) {
       for (int p = 0; p < week.pressCount() && !placed[job]; p++) {
         add(placed, p, job);
@@ -84,6 +97,24 @@ public final class Replay {
       int place = Math.min(queue.size(), fixed.get(press) + spot.get().place());
       queue.add(place, moved);
     }
+  }
+
+  /** Charges of unplaced lines are in the order of those that were to be planned. */
+  private void leaveOut(Plan plan, boolean[] placed) {
+    Set<String> jobs = new HashSet<>(plan.problem().jobs().stream().map(Job::id).toList());
+    List<Unplaced> charged = plan.unplaced().stream().filter(u -> jobs.contains(u.id())).toList();
+    for (int i = 0; i < Math.min(charged.size(), plan.unplacedCharges().size()); i++) {
+      int job = week.job(charged.get(i).id());
+      if (job >= 0 && !placed[job] && runsSomewhere(job)) {
+        placed[job] = true;
+        leftOut.put(
+            charged.get(i).id(), new LeftOut(charged.get(i), plan.unplacedCharges().get(i)));
+      }
+    }
+  }
+
+  private boolean runsSomewhere(int job) {
+    return IntStream.range(0, week.pressCount()).anyMatch(p -> week.canRun(job, p));
   }
 
   private void add(boolean[] placed, int press, int job) {
@@ -123,8 +154,10 @@ public final class Replay {
     Timetable timetable = Timetable.of(week, sequences);
     List<Unplaced> unplaced = new ArrayList<>(problem.unplaced());
     unplaced.addAll(timetable.unplaced());
+    leftOut.values().forEach(left -> unplaced.add(left.line()));
     List<Run> runs = timetable.runs();
-    List<Charge> charges = timetable.unplacedCharges();
+    List<Charge> charges = new ArrayList<>(timetable.unplacedCharges());
+    leftOut.values().forEach(left -> charges.add(left.charge()));
     return new Plan(
         new Head(
             head.number(),
@@ -133,7 +166,8 @@ public final class Replay {
             head.inputs(),
             new Settings(0, 0, head.settings().seed()),
             List.of(),
-            false),
+            false,
+            Optional.of(timetable.whole())),
         problem,
         runs,
         timetable.dismounts(),
@@ -143,7 +177,10 @@ public final class Replay {
         figures(timetable.figures(), unplaced.size()));
   }
 
-  private static Figures figures(Figures f, int unplaced) {
+  private Figures figures(Figures f, int unplaced) {
+    Map<Rule, Long> costs = new EnumMap<>(Rule.class);
+    costs.putAll(f.costByRule());
+    leftOut.values().forEach(l -> costs.merge(l.charge().rule(), l.charge().amount(), Long::sum));
     return new Figures(
         f.placedLines(),
         unplaced,
@@ -152,6 +189,6 @@ public final class Replay {
         f.changes(),
         f.changeMin(),
         f.purgeG(),
-        f.costByRule());
+        costs);
   }
 }
