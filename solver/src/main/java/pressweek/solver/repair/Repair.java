@@ -126,7 +126,7 @@ public final class Repair {
             hours.closed());
     return new Plant(
         plant.name(),
-        left,
+        OpenedLeft.of(left, plan.head().plantWide().opened()),
         plant.crew(),
         plant.shipping(),
         plant.rates(),

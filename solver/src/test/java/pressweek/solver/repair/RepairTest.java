@@ -6,6 +6,8 @@ import static pressweek.data.problem.JobBuilder.job;
 import static pressweek.data.problem.SmallPlant.DAY;
 import static pressweek.data.problem.SmallPlant.START;
 
+import java.time.DayOfWeek;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -15,9 +17,12 @@ import pressweek.data.files.EventKind;
 import pressweek.data.floor.Ended;
 import pressweek.data.floor.FloorEvent;
 import pressweek.data.plan.Plan;
+import pressweek.data.plan.PlantWide;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Crew;
 import pressweek.data.problem.Downtime;
+import pressweek.data.problem.Hours;
+import pressweek.data.problem.MoldService;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Lot;
 import pressweek.data.problem.LotStatus;
@@ -213,8 +218,8 @@ final class RepairTest {
     List<Shift> shifts = left.problem().plant().hours().shifts();
     assertThat(shifts).extracting(Shift::name).containsOnly("all");
     assertThat(shifts).extracting(Shift::setters).containsExactly(2, 2, 1, 2);
-    assertThat(shifts.get(2).from()).isEqualTo(java.time.LocalTime.of(10, 0));
-    assertThat(shifts.get(2).to()).isEqualTo(java.time.LocalTime.of(15, 0));
+    assertThat(shifts.get(2).from()).isEqualTo(LocalTime.of(10, 0));
+    assertThat(shifts.get(2).to()).isEqualTo(LocalTime.of(15, 0));
     assertThat(shifts).extracting(Shift::operatorThousandths).containsOnly(4_000);
     next(plan, left);
   }
@@ -376,5 +381,56 @@ final class RepairTest {
     assertThat(left.plant()).isEqualTo(problem.plant());
     assertThat(left.materials()).isEqualTo(problem.materials());
     assertThat(left.floor().presses()).isEqualTo(problem.floor().presses());
+  }
+
+  @Test
+  void anOvertimeShiftThatIsUnderWayGoesOn() {
+    Hours hours =
+        new SmallPlant()
+            .shifts(SmallPlant.shift("day", "06:00", "14:00"), SmallPlant.shift("over", "14:00", "18:00"))
+            .build()
+            .plant()
+            .hours();
+    Hours now =
+        new Hours(
+            hours.zone(),
+            START + 900,
+            hours.endMin(),
+            hours.shifts(),
+            hours.calendars(),
+            hours.closed());
+    Hours left =
+        OpenedLeft.of(
+            now,
+            List.of(
+                new PlantWide.Opened("over", START + 840, START + 1080),
+                new PlantWide.Opened(
+                    "over", START + DAY + 840, START + DAY + 1080)));
+    assertThat(left.shifts())
+        .last()
+        .satisfies(
+            s -> {
+              assertThat(s.name()).isEqualTo("over goes on");
+              assertThat(s.from()).isEqualTo(LocalTime.of(15, 0));
+              assertThat(s.to()).isEqualTo(LocalTime.of(18, 0));
+              assertThat(s.days()).containsExactly(DayOfWeek.MONDAY);
+            });
+    assertThat(left.shifts()).hasSize(3);
+    assertThat(left.calendars().get(0).shifts()).containsExactly("day", "over", "over goes on");
+  }
+
+  @Test
+  void shotsOfRunsThatHaveBegunCountTowardsTheService() {
+    List<MoldService> services =
+        List.of(new MoldService("M1", 50, 1_000, 60));
+    assertThat(
+            ServicesLeft.after(
+                services,
+                List.of(
+                    new ServicesLeft.Shots("M1", 20, 100, 30),
+                    new ServicesLeft.Shots("M1", 10, 40, 40),
+                    new ServicesLeft.Shots("M2", 0, 7, 7))))
+        .extracting(MoldService::shotsLeft)
+        .containsExactly(970);
   }
 }
