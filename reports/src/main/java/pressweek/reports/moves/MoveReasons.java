@@ -132,9 +132,19 @@ final class MoveReasons {
   private String behind(Wait wait) {
     return moves.events().stream()
         .filter(e -> e.kind() == BY_CAUSE.get(wait.cause()))
+        .filter(e -> concerns(e, wait))
         .findFirst()
         .map(e -> ", " + words(e))
         .orElse("");
+  }
+
+  private static boolean concerns(FloorEvent event, Wait wait) {
+    return switch (wait.cause()) {
+      case MOLD_AWAY -> event.what().equals(wait.what());
+      case SETTER -> !event.what().equals("operator");
+      case OPERATOR -> !event.what().equals("setter");
+      default -> true;
+    };
   }
 
   /** The run before it on its press. */
