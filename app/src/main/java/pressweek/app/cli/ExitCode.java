@@ -34,8 +34,7 @@ final class ExitCode {
     plan.problem().jobs().forEach(job -> due.put(job.id(), job.deadline().dueMin()));
     boolean late =
         plan.runs().stream()
-            .anyMatch(
-                r -> r.readyMin() - due.getOrDefault(r.job(), 0) > allowLateHours * 60L);
+            .anyMatch(r -> r.readyMin() - due.getOrDefault(r.job(), 0) > allowLateHours * 60L);
     return late || !plan.unplaced().isEmpty() ? UNPLACED : DONE;
   }
 }

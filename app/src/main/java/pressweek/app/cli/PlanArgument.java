@@ -13,8 +13,8 @@ final class PlanArgument {
   /**
    * The plan, and the one that lies where a new one will.
    *
-   * @throws IOException when a file cannot be read at all; what else is wrong with the plan is a bad
-   *     argument
+   * @throws IOException when a file cannot be read at all; what else is wrong with the plan is a
+   *     bad argument
    */
   static EarlierPlans earlier(CommandSpec spec, Path file, Path out) throws IOException {
     EarlierPlans named = EarlierPlans.replacing(file, out);

@@ -126,8 +126,8 @@ final class ReplanCommand implements Callable<Integer> {
   }
 
   /** What happened; empty, and said on {@code err}, when it cannot be taken as it is. */
-  private Optional<Replanner.Happened> happened(
-      Folder read, Plan plan, int nowMin, PrintWriter err) throws IOException {
+  private Optional<Replanner.Happened> happened(Folder read, Plan plan, int nowMin, PrintWriter err)
+      throws IOException {
     Map<String, String> hashes = new HashMap<>();
     hashes.put(Replanner.PLAN_INPUT, FileScan.of(file).sha256());
     if (events.isEmpty()) {
@@ -168,8 +168,7 @@ final class ReplanCommand implements Callable<Integer> {
       ProgressLine progress = new ProgressLine(err, plan.problem().plant().rates());
       Replanner.Result result = replanner.plan(settings, Moments.present(), progress);
       List<Path> files = replanner.write(result, out, Moments.present());
-      List<String> findings =
-          result.audited().findings().stream().map(Finding::message).toList();
+      List<String> findings = result.audited().findings().stream().map(Finding::message).toList();
       PrintWriter text = spec.commandLine().getOut();
       text.print(MovesText.of(result.moves(), findings));
       text.println();

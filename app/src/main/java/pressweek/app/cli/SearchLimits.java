@@ -1,9 +1,9 @@
 package pressweek.app.cli;
 
-import pressweek.data.plan.Settings;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import pressweek.data.plan.Settings;
 
 /** How long a command may search. */
 final class SearchLimits {

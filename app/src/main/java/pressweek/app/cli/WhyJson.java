@@ -36,7 +36,8 @@ final class WhyJson {
     why.run().ifPresent(run -> run(object, run));
     object.put("late_min", why.lateMin());
     why.unplaced()
-        .ifPresent(u -> object.putObject("unplaced").put("reason", u.reason()).put("cure", u.cure()));
+        .ifPresent(
+            u -> object.putObject("unplaced").put("reason", u.reason()).put("cure", u.cure()));
     object.put("cost", why.cost());
     ArrayNode charges = object.putArray("charges");
     why.charges().forEach(c -> charge(charges.addObject(), c));

@@ -55,18 +55,13 @@ final class WhyPrinter {
     out.line("", "line " + why.line() + item + " in plan " + plan.head().number());
     why.job()
         .ifPresent(
-            job ->
-                why.run()
-                    .ifPresent(
-                        run -> out.line("", ready(run, job.deadline().dueMin()))));
+            job -> why.run().ifPresent(run -> out.line("", ready(run, job.deadline().dueMin()))));
   }
 
   private String ready(Run run, int dueMin) {
-    String late =
-        why.lateMin() == 0 ? "on time" : Minutes.words(why.lateMin()) + " late";
+    String late = why.lateMin() == 0 ? "on time" : Minutes.words(why.lateMin()) + " late";
     return "due %s, ready %s: %s; on %s with mold %s"
-        .formatted(
-            clock.brief(dueMin), clock.brief(run.readyMin()), late, run.press(), run.mold());
+        .formatted(clock.brief(dueMin), clock.brief(run.readyMin()), late, run.press(), run.mold());
   }
 
   private void unplaced(Unplaced line) {
@@ -97,7 +92,8 @@ final class WhyPrinter {
       String lead =
           STEP
               + String.format(
-                  Locale.ROOT, "%-10s %14s  ",
+                  Locale.ROOT,
+                  "%-10s %14s  ",
                   clock.brief(stretch.fromMin()),
                   Minutes.words(stretch.minutes()));
       out.line(lead, words(stretch));
@@ -110,7 +106,10 @@ final class WhyPrinter {
     if (stretch.waited().isPresent()) {
       Wait wait = stretch.waited().get();
       String what = wait.what().isEmpty() ? "" : " (" + wait.what() + ")";
-      return wait.cause().words() + what + (of.isEmpty() ? "" : ", for" + of.substring(3)) + because;
+      return wait.cause().words()
+          + what
+          + (of.isEmpty() ? "" : ", for" + of.substring(3))
+          + because;
     }
     return stretch.what().words() + of + because;
   }
@@ -127,8 +126,7 @@ final class WhyPrinter {
   }
 
   private String words(Placement place) {
-    String late =
-        place.lateMin() == 0 ? "on time" : Minutes.words(place.lateMin()) + " late";
+    String late = place.lateMin() == 0 ? "on time" : Minutes.words(place.lateMin()) + " late";
     String after = place.after().isEmpty() ? "first" : "after " + place.after();
     return "%s with mold %s, %s, from %s: %s%s"
         .formatted(
@@ -145,9 +143,7 @@ final class WhyPrinter {
       return "";
     }
     String sum = Money.words(rates, Math.abs(more));
-    return more == 0
-        ? ", costs as much"
-        : ", costs " + sum + (more > 0 ? " more" : " less");
+    return more == 0 ? ", costs as much" : ", costs " + sum + (more > 0 ? " more" : " less");
   }
 
   private void cures() {

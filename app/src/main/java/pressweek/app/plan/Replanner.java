@@ -34,7 +34,9 @@ import pressweek.solver.repair.Repaired;
 import pressweek.solver.repair.RunNumbers;
 import pressweek.solver.why.Replay;
 
-/** Plans what is left of an earlier plan after something happened, and moves as little as it can. */
+/**
+ * Plans what is left of an earlier plan after something happened, and moves as little as it can.
+ */
 public final class Replanner {
   /** Under these names the inputs of a repaired plan have the earlier plan and the events. */
   public static final String PLAN_INPUT = "plan.json";
@@ -124,12 +126,7 @@ public final class Replanner {
     Problem unchanged = Repair.of(plan, List.of(), Optional.empty(), happened.nowMin()).problem();
     Moves moves =
         new Moves(
-            plan,
-            Replay.of(unchanged, plan),
-            audited.plan(),
-            happened.events(),
-            ended,
-            notes);
+            plan, Replay.of(unchanged, plan), audited.plan(), happened.events(), ended, notes);
     return new Result(audited, moves);
   }
 
@@ -174,6 +171,9 @@ public final class Replanner {
    */
   public List<Path> write(Result result, Path out, int nowMin) throws IOException {
     return WeekPlanner.write(
-        result.audited(), earlier, new WeekPlanner.Place(out, nowMin), List.of(MovesList.of(result.moves())));
+        result.audited(),
+        earlier,
+        new WeekPlanner.Place(out, nowMin),
+        List.of(MovesList.of(result.moves())));
   }
 }

@@ -106,8 +106,7 @@ public final class WeekPlanner {
     Handover handover =
         earlier.replaced().map(p -> Handover.between(p, plan)).orElseGet(Handover::none);
     List<String> findings = audited.findings().stream().map(Finding::message).toList();
-    Edition edition = 
-        new Edition(PlanBook.of(plan), handover, findings, place.nowMin(), more);
+    Edition edition = new Edition(PlanBook.of(plan), handover, findings, place.nowMin(), more);
     List<Path> written = new ArrayList<>();
     for (Map.Entry<String, byte[]> file : PlanFiles.of(edition).entrySet()) {
       Path path = place.out().resolve(file.getKey());

@@ -34,8 +34,7 @@ final class ReplanCommandTest {
 
   @BeforeEach
   void plan() {
-    Ran ran =
-        Ran.pressweek("plan", SMALL.toString(), "--out", before.toString(), "--steps", "100");
+    Ran ran = Ran.pressweek("plan", SMALL.toString(), "--out", before.toString(), "--steps", "100");
     assertThat(ran.exitCode()).isEqualTo(ExitCode.UNPLACED);
   }
 
@@ -85,9 +84,7 @@ final class ReplanCommandTest {
 
   @Test
   void aPressThatBreaksMovesItsRunAndNothingElse() throws IOException {
-    Ran ran =
-        replan(
-            TUESDAY, "press-away,V1,,2026-12-01T08:00,2026-12-02T06:00,,hydraulics,,,");
+    Ran ran = replan(TUESDAY, "press-away,V1,,2026-12-01T08:00,2026-12-02T06:00,,hydraulics,,,");
     assertThat(ran.exitCode()).isEqualTo(ExitCode.UNPLACED);
     assertThat(ran.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
     assertThat(moves()).hasSize(2);
@@ -170,8 +167,7 @@ final class ReplanCommandTest {
   @Test
   void aPromiseThatCannotBeKeptIsGivenUp() throws IOException {
     Ran ran =
-        replan(
-            "2026-11-30T06:00+01:00", "press-away,V2,,2026-11-30T06:00,2026-11-30T12:00,,,,,");
+        replan("2026-11-30T06:00+01:00", "press-away,V2,,2026-11-30T06:00,2026-11-30T12:00,,,,,");
     assertThat(ran.exitCode()).isEqualTo(ExitCode.UNPLACED);
     assertThat(ran.out()).contains("708/1").contains("it is given up");
     assertThat(fresh().problem().floor().promises()).isEmpty();

@@ -42,8 +42,7 @@ final class EventReadingTest {
   @TempDir private Path path;
 
   private static Plan plan() {
-    Lot lot =
-        new Lot("I1", "L1", "B1", 500, START, OptionalInt.empty(), LotStatus.USABLE, "");
+    Lot lot = new Lot("I1", "L1", "B1", 500, START, OptionalInt.empty(), LotStatus.USABLE, "");
     Problem problem =
         new SmallPlant()
             .stock(List.of(lot), List.of())
@@ -89,8 +88,7 @@ final class EventReadingTest {
 
   @Test
   void aPressIsAwayFromATimeToATime() {
-    FloorEvent event =
-        only(read("press-away,P1,,2026-11-30T08:00,2026-11-30T12:00,,oil,,,,"));
+    FloorEvent event = only(read("press-away,P1,,2026-11-30T08:00,2026-11-30T12:00,,oil,,,,"));
     assertThat(event.kind()).isEqualTo(EventKind.PRESS_AWAY);
     assertThat(event.fromMin()).isEqualTo(START + 480);
     assertThat(event.toMin()).isEqualTo(START + 720);

@@ -44,9 +44,7 @@ final class MoveReasons {
     boolean was = earlier.unplaced().stream().anyMatch(u -> u.id().equals(run.job()));
     Optional<FloorEvent> rush =
         moves.events().stream().filter(e -> e.says(EventKind.RUSH, run.job())).findFirst();
-    return was
-        ? "it had no place before"
-        : rush.map(MoveReasons::words).orElse("new order line");
+    return was ? "it had no place before" : rush.map(MoveReasons::words).orElse("new order line");
   }
 
   /** Why a run moved. */
@@ -151,14 +149,16 @@ final class MoveReasons {
   private Optional<String> pushed(Run was, Run now) {
     Optional<Run> ahead = ahead(plan, now);
     if (now.startMin() > was.startMin()) {
-      return ahead.map(
-          r ->
-              "behind %s on %s, which ends %s later"
-                  .formatted(
-                      r.job(),
-                      r.press(),
-                      Minutes.words(
-                          Math.max(0, r.endMin() - earlier(r.job()).map(Run::endMin).orElse(0)))))
+      return ahead
+          .map(
+              r ->
+                  "behind %s on %s, which ends %s later"
+                      .formatted(
+                          r.job(),
+                          r.press(),
+                          Minutes.words(
+                              Math.max(
+                                  0, r.endMin() - earlier(r.job()).map(Run::endMin).orElse(0)))))
           .filter(text -> ahead.flatMap(r -> earlier(r.job())).isPresent());
     }
     return ahead(earlier, was)

@@ -60,8 +60,7 @@ public final class MovesList {
   }
 
   private static Optional<Integer> later(Move move) {
-    return move.before()
-        .flatMap(was -> move.now().map(now -> now.startMin() - was.startMin()));
+    return move.before().flatMap(was -> move.now().map(now -> now.startMin() - was.startMin()));
   }
 
   private static Optional<BigDecimal> cost(Move move, boolean money) {

@@ -84,10 +84,7 @@ public final class MovesReport {
 
   private Move row(MoveKind kind, Run run, Optional<Run> was, String reason) {
     long cost =
-        run.charges().stream()
-            .filter(c -> c.rule() == Rule.MOVED)
-            .mapToLong(Charge::amount)
-            .sum();
+        run.charges().stream().filter(c -> c.rule() == Rule.MOVED).mapToLong(Charge::amount).sum();
     return new Move(kind, run.job(), item(run.job()), was, Optional.of(run), reason, cost);
   }
 
@@ -97,13 +94,7 @@ public final class MovesReport {
     if (was.isPresent() || !known) {
       rows.add(
           new Move(
-              MoveKind.UNPLACED,
-              line.id(),
-              line.item(),
-              was,
-              Optional.empty(),
-              line.reason(),
-              0));
+              MoveKind.UNPLACED, line.id(), line.item(), was, Optional.empty(), line.reason(), 0));
     }
   }
 

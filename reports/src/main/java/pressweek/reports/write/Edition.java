@@ -18,11 +18,7 @@ import pressweek.reports.schedule.PlanBook;
  * @param more lists beside those that every plan has, such as what moved
  */
 public record Edition(
-    PlanBook book,
-    Handover handover,
-    List<String> findings,
-    int writtenMin,
-    List<Listing> more) {
+    PlanBook book, Handover handover, List<String> findings, int writtenMin, List<Listing> more) {
   public Edition {
     findings = List.copyOf(findings);
     more = List.copyOf(more);

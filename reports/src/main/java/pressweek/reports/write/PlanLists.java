@@ -25,20 +25,20 @@ final class PlanLists {
     PlanBook book = edition.book();
     List<Listing> lists =
         Stream.<Supplier<Listing>>of(
-            () -> ScheduleList.of(book),
-            () -> PullList.of(book),
-            () -> KitList.of(book),
-            () -> ShortageList.of(book),
-            () -> StagingList.of(book),
-            () -> ChangeList.of(book),
-            () -> CrewList.of(book),
-            () -> UnplacedList.of(book),
-            () -> ClearanceList.of(book),
-            () -> TraceList.of(book),
-            () -> HandoverList.of(edition.handover(), book.clock()))
-        .parallel()
-        .map(Supplier::get)
-        .toList();
+                () -> ScheduleList.of(book),
+                () -> PullList.of(book),
+                () -> KitList.of(book),
+                () -> ShortageList.of(book),
+                () -> StagingList.of(book),
+                () -> ChangeList.of(book),
+                () -> CrewList.of(book),
+                () -> UnplacedList.of(book),
+                () -> ClearanceList.of(book),
+                () -> TraceList.of(book),
+                () -> HandoverList.of(edition.handover(), book.clock()))
+            .parallel()
+            .map(Supplier::get)
+            .toList();
     return Stream.concat(lists.stream(), edition.more().stream()).toList();
   }
 }

@@ -23,7 +23,9 @@ import pressweek.reports.listing.Listing;
 import pressweek.reports.sample.SampleWeek;
 import pressweek.reports.sample.SmallPlan;
 
-/** What moved between plans put together by hand; 4711/1 and 4712/1 on Monday from 08:00 to 12:00. */
+/**
+ * What moved between plans put together by hand; 4711/1 and 4712/1 on Monday from 08:00 to 12:00.
+ */
 final class MovesReportTest {
   private static final String MONDAY = "2026-11-30T";
   private static final String TUESDAY = "2026-12-01T";
@@ -118,8 +120,7 @@ final class MovesReportTest {
             .run("R3", "9", "V2", EIGHT, MONDAY + "10:00")
             .job("4712", "V2", TUESDAY + "10:00")
             .run("R2", "4712", "V2", MONDAY + "10:00", MONDAY + "14:00");
-    List<Move> rows =
-        MovesReport.of(moves(now.plan(), event(EventKind.RUSH, "9/1", EIGHT, EIGHT)));
+    List<Move> rows = MovesReport.of(moves(now.plan(), event(EventKind.RUSH, "9/1", EIGHT, EIGHT)));
     assertThat(rows).extracting(Move::kind).containsExactly(MoveKind.NEW, MoveKind.MOVED);
     assertThat(rows.get(0).reason()).isEqualTo("rush 9/1 (oil), events.csv:2");
     assertThat(rows.get(1).reason()).isEqualTo("its place on V2 is taken by 9/1");
@@ -135,8 +136,7 @@ final class MovesReportTest {
   })
   void elseWhatItWaitsForIsTheReason(
       Cause cause, String what, EventKind kind, String thing, String said) {
-    Wait wait =
-        new Wait(cause, what, SampleWeek.at(EIGHT), SampleWeek.at(MONDAY + "10:00"));
+    Wait wait = new Wait(cause, what, SampleWeek.at(EIGHT), SampleWeek.at(MONDAY + "10:00"));
     SmallPlan now =
         second("V2", MONDAY + "10:00", MONDAY + "14:00").because(List.of(wait), List.of());
     assertThat(only(now, event(kind, thing, EIGHT, EIGHT)).reason()).isEqualTo(said);

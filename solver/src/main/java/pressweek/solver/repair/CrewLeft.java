@@ -120,7 +120,9 @@ final class CrewLeft {
       int start = from;
       int end = to;
       List<FloorEvent> now =
-          gone.stream().filter(e -> e.fromMin() < end && start < e.toMin() && end > nowMin).toList();
+          gone.stream()
+              .filter(e -> e.fromMin() < end && start < e.toMin() && end > nowMin)
+              .toList();
       parts.add(
           with(day.shift(), EnumSet.of(date(from).getDayOfWeek()), time(from), time(to), now));
       from = to;
@@ -137,11 +139,7 @@ final class CrewLeft {
   }
 
   private Shift with(
-      Shift shift,
-      Set<DayOfWeek> days,
-      LocalTime from,
-      LocalTime to,
-      List<FloorEvent> gone) {
+      Shift shift, Set<DayOfWeek> days, LocalTime from, LocalTime to, List<FloorEvent> gone) {
     int setters = shift.setters();
     int operators = shift.operatorThousandths();
     for (FloorEvent event : gone) {
@@ -152,8 +150,7 @@ final class CrewLeft {
       }
     }
     List<Break> breaks = breaks(shift, from, to);
-    return new Shift(
-        shift.name(), days, from, to, breaks, setters, operators, shift.inspectors());
+    return new Shift(shift.name(), days, from, to, breaks, setters, operators, shift.inspectors());
   }
 
   /** What of the breaks of a shift lies in a part of it. */
@@ -166,8 +163,7 @@ final class CrewLeft {
       int start = Math.max(begins, after(pause.from(), base, false));
       int end = Math.min(ends, after(pause.to(), base, true));
       if (start < end) {
-        breaks.add(
-            new Break(shift.from().plusMinutes(start), shift.from().plusMinutes(end)));
+        breaks.add(new Break(shift.from().plusMinutes(start), shift.from().plusMinutes(end)));
       }
     }
     return breaks;

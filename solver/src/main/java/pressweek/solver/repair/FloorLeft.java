@@ -62,8 +62,7 @@ final class FloorLeft {
       boolean press = event.kind() == EventKind.PRESS_AWAY;
       if (press || event.kind() == EventKind.MOLD_AWAY) {
         Downtime.Kind kind = press ? Downtime.Kind.PRESS : Downtime.Kind.MOLD;
-        all.add(
-            new Downtime(kind, event.what(), event.fromMin(), event.toMin(), event.words()));
+        all.add(new Downtime(kind, event.what(), event.fromMin(), event.toMin(), event.words()));
       }
     }
     standing.takenOff().forEach(off -> takenOff(all, off));
@@ -80,7 +79,9 @@ final class FloorLeft {
     all.add(new Downtime(Downtime.Kind.MOLD, off.mold(), now, off.untilMin(), reason));
   }
 
-  /** A change goes on: its press does nothing else, and the old mold is not free before it is off. */
+  /**
+   * A change goes on: its press does nothing else, and the old mold is not free before it is off.
+   */
   private void changing(List<Downtime> all, Progress progress) {
     Run run = progress.run();
     int now = clock.nowMin();

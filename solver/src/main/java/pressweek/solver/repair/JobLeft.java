@@ -134,8 +134,7 @@ final class JobLeft {
   /** The start-up pieces are part of the run, where its change has been made already. */
   private Take all(Take take) {
     boolean change = work.startupMin() > 0 || Work.exchanges(progress.run().change());
-    return new Take(
-        take.component(), take.insert(), take.free(change), 0, take.reserved(change));
+    return new Take(take.component(), take.insert(), take.free(change), 0, take.reserved(change));
   }
 
   private static Take startupOnly(Take take) {

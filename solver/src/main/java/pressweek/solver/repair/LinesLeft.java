@@ -116,7 +116,9 @@ final class LinesLeft {
 
   private static Unplaced held(Job job, FloorEvent event) {
     return unplaced(
-        job, "on hold: " + (event.note().isBlank() ? event.source() : event.note()), "lift the hold");
+        job,
+        "on hold: " + (event.note().isBlank() ? event.source() : event.note()),
+        "lift the hold");
   }
 
   private static Unplaced unplaced(Job job, String reason, String cure) {

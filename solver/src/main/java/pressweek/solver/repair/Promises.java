@@ -23,10 +23,7 @@ public final class Promises {
         .map(Finding::subject)
         .forEach(runs::add);
     Set<String> lines = new HashSet<>(runs);
-    plan.runs().stream()
-        .filter(run -> runs.contains(run.id()))
-        .map(Run::job)
-        .forEach(lines::add);
+    plan.runs().stream().filter(run -> runs.contains(run.id())).map(Run::job).forEach(lines::add);
     return plan.problem().floor().promises().stream()
         .map(Promise::job)
         .filter(lines::contains)

@@ -12,8 +12,8 @@ import pressweek.data.problem.Option;
 import pressweek.data.problem.Take;
 
 /**
- * Shares out anew what is reserved for order lines, when a lot with reserved pieces is on hold: what
- * is no longer there a line takes from free stock.
+ * Shares out anew what is reserved for order lines, when a lot with reserved pieces is on hold:
+ * what is no longer there a line takes from free stock.
  */
 final class Reserved {
   private final Map<String, Integer> pieces = new HashMap<>();

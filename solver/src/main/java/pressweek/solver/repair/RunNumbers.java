@@ -28,8 +28,8 @@ public final class RunNumbers {
   }
 
   /**
-   * A plan whose runs have the numbers that they had; runs of lines that the earlier plan had no run
-   * of take the numbers after its highest.
+   * A plan whose runs have the numbers that they had; runs of lines that the earlier plan had no
+   * run of take the numbers after its highest.
    */
   public static Plan kept(Plan earlier, Plan plan) {
     return new RunNumbers(earlier).number(plan);
@@ -103,7 +103,6 @@ public final class RunNumbers {
         head.settings(),
         head.references(),
         head.stopped(),
-        Optional.of(
-            new PlantWide(whole.opened(), dryings, whole.charges(), whole.bound())));
+        Optional.of(new PlantWide(whole.opened(), dryings, whole.charges(), whole.bound())));
   }
 }

@@ -84,7 +84,9 @@ final class StockLeft {
         receipt.usableMin());
   }
 
-  /** What is left of so many pieces; what they do not suffice for comes from the next of the key. */
+  /**
+   * What is left of so many pieces; what they do not suffice for comes from the next of the key.
+   */
   private static int left(Map<String, Integer> taken, String key, int pieces) {
     int gone = Math.min(pieces, taken.getOrDefault(key, 0));
     taken.merge(key, -gone, Integer::sum);

@@ -134,8 +134,7 @@ final class Placing {
     if (next > start) {
       return next;
     }
-    int manned =
-        shared.operators().next(press, look.runStart, look.runEnd, jobs.operators[option]);
+    int manned = shared.operators().next(press, look.runStart, look.runEnd, jobs.operators[option]);
     if (manned > look.runStart) {
       int at = later(press, manned);
       push(Cause.OPERATOR, "", start, at);

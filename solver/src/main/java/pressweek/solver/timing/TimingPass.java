@@ -381,8 +381,7 @@ public final class TimingPass {
     int missing = campaigns.charged() ? campaigns.missing(press) : 0;
     if (missing > 0) {
       cost += campaigns.charge(missing);
-      recorder.add(
-          new Recorder.ShortCampaign(press, mold, campaigns.minutes(press), missing));
+      recorder.add(new Recorder.ShortCampaign(press, mold, campaigns.minutes(press), missing));
     }
     campaigns.end(press);
   }

@@ -223,8 +223,7 @@ public final class WeekTables {
     if (before < 0) {
       return 0;
     }
-    boolean stays =
-        before == press && Math.abs(runStart - jobs.earlierStart[job]) <= moveTolerance;
+    boolean stays = before == press && Math.abs(runStart - jobs.earlierStart[job]) <= moveTolerance;
     return stays ? 0 : problem.arranged().terms().movedRun();
   }
 

@@ -65,8 +65,7 @@ final class Behind {
         plan.runs().stream()
             .filter(r -> !r.id().equals(run.id()) && r.change().minutes() > 0)
             .filter(
-                r ->
-                    r.change().startMin() < wait.toMin() && r.change().endMin() > wait.fromMin())
+                r -> r.change().startMin() < wait.toMin() && r.change().endMin() > wait.fromMin())
             .map(r -> "change for " + r.job() + " on " + r.press())
             .toList());
   }

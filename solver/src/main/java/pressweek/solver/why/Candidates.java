@@ -16,7 +16,9 @@ import pressweek.data.problem.Press;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Shift;
 
-/** What could cure a line, by the causes for which it, and what is before it on its press, waits. */
+/**
+ * What could cure a line, by the causes for which it, and what is before it on its press, waits.
+ */
 final class Candidates {
   private final Problem problem;
   private final HourChanges hours;

@@ -38,8 +38,7 @@ final class CureSearch {
    *     steps
    */
   static Cures of(Plan plan, Job job, List<PlantChange> changes, Settings limits) {
-    int seconds =
-        limits.steps() > 0 ? 0 : Math.max(1, limits.seconds() / (changes.size() + 1));
+    int seconds = limits.steps() > 0 ? 0 : Math.max(1, limits.seconds() / (changes.size() + 1));
     CureSearch search =
         new CureSearch(plan, job, new Settings(seconds, limits.steps(), limits.seed()));
     return search.search(changes);
@@ -75,13 +74,7 @@ final class CureSearch {
     Head head = plan.head();
     Head limited =
         new Head(
-            head.number(),
-            head.replaces(),
-            head.madeMin(),
-            head.inputs(),
-            each,
-            List.of(),
-            false);
+            head.number(), head.replaces(), head.madeMin(), head.inputs(), each, List.of(), false);
     return new Planner(problem).plan(limited, Optional.of(plan), Watcher.NONE);
   }
 }

@@ -79,12 +79,7 @@ final class Edit {
         new Plant(
             was.name(),
             new Hours(
-                hours.zone(),
-                hours.startMin(),
-                hours.endMin(),
-                shifts,
-                calendars,
-                hours.closed()),
+                hours.zone(), hours.startMin(), hours.endMin(), shifts, calendars, hours.closed()),
             was.crew(),
             was.shipping(),
             was.rates(),

@@ -30,8 +30,7 @@ final class FloorChanges {
             .toList();
     boolean late =
         kind == Downtime.Kind.MOLD
-            && problem.floor().molds().stream()
-                .anyMatch(m -> m.id().equals(id) && isLate(m));
+            && problem.floor().molds().stream().anyMatch(m -> m.id().equals(id) && isLate(m));
     if (left.size() == problem.floor().downtime().size() && !late) {
       return Optional.empty();
     }
@@ -39,7 +38,8 @@ final class FloorChanges {
     List<Mold> molds =
         problem.floor().molds().stream().map(m -> m.id().equals(id) ? here(m) : m).toList();
     String noun = kind == Downtime.Kind.PRESS ? "press " : "mold ";
-    return Optional.of(new PlantChange(noun + id + " back at once", late ? Edit.molds(back, molds) : back));
+    return Optional.of(
+        new PlantChange(noun + id + " back at once", late ? Edit.molds(back, molds) : back));
   }
 
   private boolean isLate(Mold mold) {
@@ -48,8 +48,7 @@ final class FloorChanges {
 
   private static Mold here(Mold m) {
     Mold.MoldChange change =
-        new Mold.MoldChange(
-            m.change().changeMin(), m.change().dummyPlugs(), OptionalInt.empty());
+        new Mold.MoldChange(m.change().changeMin(), m.change().dummyPlugs(), OptionalInt.empty());
     return new Mold(
         m.id(), m.use(), m.cavities(), m.body(), m.runsOn(), change, m.cycleS(), m.handLoad());
   }
@@ -110,7 +109,8 @@ final class FloorChanges {
             .map(t -> t.id().equals(thing) ? new CountedThing(t.id(), t.count() + 1) : t)
             .toList();
     return Optional.of(
-        new PlantChange("one more of " + thing, problem.with(with(was, things, was.services(), was.drying()))));
+        new PlantChange(
+            "one more of " + thing, problem.with(with(was, things, was.services(), was.drying()))));
   }
 
   /** A mold serviced before the plan starts. */

@@ -56,8 +56,7 @@ final class HourChanges {
                 OptionalInt.of(s.inspectors().orElse(0) + 1)));
   }
 
-  private PlantChange people(
-      String words, String shift, UnaryOperator<Shift> change) {
+  private PlantChange people(String words, String shift, UnaryOperator<Shift> change) {
     return new PlantChange(words, Edit.shifts(problem, shift, change));
   }
 
@@ -130,7 +129,8 @@ final class HourChanges {
     return day.name().charAt(0) + day.name().substring(1).toLowerCase(Locale.ROOT);
   }
 
-  private PlantChange onCalendar(String words, Press press, List<String> names, List<Shift> shifts) {
+  private PlantChange onCalendar(
+      String words, Press press, List<String> names, List<Shift> shifts) {
     String id = "for " + press.id();
     List<Calendar> calendars = new ArrayList<>(hours.calendars());
     calendars.add(new Calendar(id, names));

@@ -36,10 +36,8 @@ final class Placements {
    * @param most how many
    */
   static List<Placement> best(Problem problem, Plan plan, Job job, int most) {
-    boolean running =
-        problem.floor().states().stream().anyMatch(s -> s.job().equals(job.id()));
-    boolean promised =
-        problem.floor().promises().stream().anyMatch(p -> p.job().equals(job.id()));
+    boolean running = problem.floor().states().stream().anyMatch(s -> s.job().equals(job.id()));
+    boolean promised = problem.floor().promises().stream().anyMatch(p -> p.job().equals(job.id()));
     if (running || promised) {
       return List.of();
     }

@@ -16,16 +16,14 @@ import pressweek.data.problem.Shift;
 record ShiftClock(Hours hours) {
   /** The shifts in progress at a minute since 1970 UTC; between shifts the next that begins. */
   List<Shift> at(int minute) {
-    LocalDateTime time =
-        Instant.ofEpochSecond(minute * 60L).atZone(hours.zone()).toLocalDateTime();
+    LocalDateTime time = Instant.ofEpochSecond(minute * 60L).atZone(hours.zone()).toLocalDateTime();
     List<Shift> found = new ArrayList<>();
     LocalDateTime next = LocalDateTime.MAX;
     for (int back = -1; back <= 7; back++) {
       LocalDate day = time.toLocalDate().plusDays(back);
       for (Shift shift : hours.shifts()) {
         LocalDateTime from = day.atTime(shift.from());
-        boolean works =
-            shift.days().contains(day.getDayOfWeek()) && !hours.closed().contains(day);
+        boolean works = shift.days().contains(day.getDayOfWeek()) && !hours.closed().contains(day);
         if (works && !from.isAfter(time) && end(shift, day).isAfter(time)) {
           found.add(shift);
         } else if (works && found.isEmpty() && from.isAfter(time) && from.isBefore(next)) {

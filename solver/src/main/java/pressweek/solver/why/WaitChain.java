@@ -11,8 +11,8 @@ import pressweek.data.plan.Wait;
 import pressweek.solver.why.Stretch.What;
 
 /**
- * Where the time goes until a line is ready: what its press does from the start of the plan on, each
- * wait with its cause, each run before it with its own waits. The stretches follow each other
+ * Where the time goes until a line is ready: what its press does from the start of the plan on,
+ * each wait with its cause, each run before it with its own waits. The stretches follow each other
  * without a gap, so that their minutes add up.
  */
 final class WaitChain {
@@ -51,8 +51,7 @@ final class WaitChain {
     List<Stretch> tiled = tiled(known);
     if (run.readyMin() > run.endMin()) {
       tiled.add(
-          new Stretch(
-              What.AFTER, run.job(), Optional.empty(), run.endMin(), run.readyMin(), ""));
+          new Stretch(What.AFTER, run.job(), Optional.empty(), run.endMin(), run.readyMin(), ""));
     }
     return tiled;
   }
@@ -89,13 +88,11 @@ final class WaitChain {
         continue;
       }
       if (next.fromMin() > at) {
-        tiled.add(
-            new Stretch(What.EMPTY, next.line(), Optional.empty(), at, next.fromMin(), ""));
+        tiled.add(new Stretch(What.EMPTY, next.line(), Optional.empty(), at, next.fromMin(), ""));
       }
       int from = Math.max(at, next.fromMin());
       tiled.add(
-          new Stretch(
-              next.what(), next.line(), next.waited(), from, next.toMin(), next.because()));
+          new Stretch(next.what(), next.line(), next.waited(), from, next.toMin(), next.because()));
       at = next.toMin();
     }
     return tiled;

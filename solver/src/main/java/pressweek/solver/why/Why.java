@@ -57,8 +57,7 @@ public final class Why {
 
   /** Why a line is where it is; {@code line} is one of {@link #lines}. */
   public Explanation of(String line) {
-    Optional<Job> job =
-        plan.problem().jobs().stream().filter(j -> j.id().equals(line)).findFirst();
+    Optional<Job> job = plan.problem().jobs().stream().filter(j -> j.id().equals(line)).findFirst();
     Optional<Run> run = plan.runs().stream().filter(r -> r.job().equals(line)).findFirst();
     Optional<Unplaced> unplaced =
         plan.unplaced().stream().filter(u -> u.id().equals(line)).findFirst();

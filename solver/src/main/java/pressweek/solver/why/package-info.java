@@ -1,4 +1,6 @@
-/** Why a line is where it is in a plan, where else it could go, and what would cure its lateness. */
+/**
+ * Why a line is where it is in a plan, where else it could go, and what would cure its lateness.
+ */
 @NullMarked
 package pressweek.solver.why;
 

@@ -43,9 +43,7 @@ final class DrawnRepairTest {
       SplittableRandom random = new SplittableRandom(seed);
       int jobs = 2 + random.nextInt(30);
       Problem problem =
-          RandomPlant.of(seed, jobs, 1 + random.nextInt(6))
-              .load(0.3 + random.nextDouble())
-              .build();
+          RandomPlant.of(seed, jobs, 1 + random.nextInt(6)).load(0.3 + random.nextDouble()).build();
       problem = crewed ? problem : uncrewed(problem);
       Hours hours = problem.plant().hours();
       int now = hours.startMin() + random.nextInt(4 * 1440);
@@ -104,8 +102,7 @@ final class DrawnRepairTest {
         continue;
       }
       plans++;
-      Problem left =
-          Repair.of(drawn.plan(), List.of(), Optional.empty(), drawn.nowMin()).problem();
+      Problem left = Repair.of(drawn.plan(), List.of(), Optional.empty(), drawn.nowMin()).problem();
       Map<String, Run> was = new HashMap<>();
       drawn.plan().runs().forEach(run -> was.put(run.job(), run));
       for (Run run : Replay.of(left, drawn.plan()).runs()) {
@@ -123,8 +120,10 @@ final class DrawnRepairTest {
     Map<String, String> pressOf = new HashMap<>();
     plan.problem().floor().states().forEach(s -> pressOf.put(s.setup().mold(), s.press()));
     return plan.runs().stream()
-        .anyMatch(r -> !r.press().equals(pressOf.getOrDefault(r.mold(), r.press()))
-            || !r.press().equals(pressOf.computeIfAbsent(r.mold(), m -> r.press())));
+        .anyMatch(
+            r ->
+                !r.press().equals(pressOf.getOrDefault(r.mold(), r.press()))
+                    || !r.press().equals(pressOf.computeIfAbsent(r.mold(), m -> r.press())));
   }
 
   @Test
@@ -184,15 +183,13 @@ final class DrawnRepairTest {
 
   private static FloorEvent event(EventKind kind, String what, Drawn drawn) {
     Hours hours = drawn.plan().problem().plant().hours();
-    int from =
-        hours.startMin() + drawn.random().nextInt(drawn.nowMin() - hours.startMin() + 1);
+    int from = hours.startMin() + drawn.random().nextInt(drawn.nowMin() - hours.startMin() + 1);
     int to = kind.away() ? from + 1 + drawn.random().nextInt(2_000) : from;
     int count = kind == EventKind.COUNT_SHORT ? drawn.random().nextInt(2) : 1;
     return new FloorEvent(new At("events.csv", 2), kind, what, from, to, count, "");
   }
 
-  private static Optional<String> what(
-      EventKind kind, Problem problem, SplittableRandom random) {
+  private static Optional<String> what(EventKind kind, Problem problem, SplittableRandom random) {
     List<String> all =
         switch (kind) {
           case PRESS_AWAY -> problem.floor().presses().stream().map(p -> p.id()).toList();

@@ -22,10 +22,10 @@ import pressweek.data.plan.Run;
 import pressweek.data.problem.Crew;
 import pressweek.data.problem.Downtime;
 import pressweek.data.problem.Hours;
-import pressweek.data.problem.MoldService;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Lot;
 import pressweek.data.problem.LotStatus;
+import pressweek.data.problem.MoldService;
 import pressweek.data.problem.Option;
 import pressweek.data.problem.PressState;
 import pressweek.data.problem.Problem;
@@ -166,11 +166,7 @@ final class RepairTest {
         planned(
             new SmallPlant()
                 .job(
-                    job("1")
-                        .pieces(400)
-                        .due(START + DAY)
-                        .on("P1", "M1", 400)
-                        .on("P2", "M1", 400)));
+                    job("1").pieces(400).due(START + DAY).on("P1", "M1", 400).on("P2", "M1", 400)));
     String press = run(plan, "1/1").press();
     String other = press.equals("P1") ? "P2" : "P1";
     int start = run(plan, "1/1").startMin() - START;
@@ -198,8 +194,7 @@ final class RepairTest {
 
   @Test
   void aMoldThatIsAwayBlocksNothingElseOnItsPress() {
-    Plan plan =
-        planned(plant().job(job("3").pieces(400).due(START + 20 * 60).on("P1", "M2", 100)));
+    Plan plan = planned(plant().job(job("3").pieces(400).due(START + 20 * 60).on("P1", "M2", 100)));
     Repaired left =
         at(plan, MOUNT + 100, event(EventKind.MOLD_AWAY, "M1", MOUNT + 100, 3 * DAY, 1));
     assertThat(left.problem().floor().downtime())
@@ -239,19 +234,16 @@ final class RepairTest {
     Repaired left =
         at(plan, MOUNT + 100, event(EventKind.FINISHED, "1/1", MOUNT + 60, MOUNT + 60, 0));
     assertThat(left.ended())
-        .containsExactly(
-            new Ended("1/1", Ended.How.FINISHED, "events.csv:2: finished 1/1 (why)"));
+        .containsExactly(new Ended("1/1", Ended.How.FINISHED, "events.csv:2: finished 1/1 (why)"));
     assertThat(state(left, "P1").setup().mold()).isEqualTo("M1");
-    assertThat(run(next(plan, left), "2/1").startMin())
-        .isLessThan(run(plan, "2/1").startMin());
+    assertThat(run(next(plan, left), "2/1").startMin()).isLessThan(run(plan, "2/1").startMin());
   }
 
   @Test
   void aRunThatFinishedLatePushesWhatFollowed() {
     Plan plan = planned(plant());
     int second = run(plan, "2/1").startMin() - START;
-    Repaired left =
-        at(plan, second + 200, event(EventKind.FINISHED, "1/1", second, second, 0));
+    Repaired left = at(plan, second + 200, event(EventKind.FINISHED, "1/1", second, second, 0));
     int change = run(plan, "2/1").change().minutes();
     int left2 = line(left, "2/1").options().get(0).pace().runMin();
     assertThat(left2).isEqualTo(400 - (200 - change));
@@ -268,15 +260,15 @@ final class RepairTest {
     assertThat(line(left, "1/1").quantity().good()).isEqualTo(100);
     assertThat(line(left, "1/1").options().get(0).pace().runMin()).isEqualTo(100);
     assertThat(state(left, "P1").job()).isEqualTo("1/1");
-    assertThat(run(next(plan, left), "2/1").startMin())
-        .isGreaterThan(run(plan, "2/1").startMin());
+    assertThat(run(next(plan, left), "2/1").startMin()).isGreaterThan(run(plan, "2/1").startMin());
   }
 
   @Test
   void aShortCountOfWhatHasNotBegunIsNotUsed() {
     Repaired left = at(planned(plant()), 100, event(EventKind.COUNT_SHORT, "2/1", 50, 50, 3));
     assertThat(line(left, "2/1").quantity().good()).isEqualTo(400);
-    assertThat(left.notes()).containsExactly("events.csv:2: the run of 2/1 has not begun; not used");
+    assertThat(left.notes())
+        .containsExactly("events.csv:2: the run of 2/1 has not begun; not used");
   }
 
   private static Lot lot(String id, int onHand, String reservedFor) {
@@ -288,7 +280,12 @@ final class RepairTest {
     Take take = new Take("I1", 400 - reserved, 0, reserved);
     return new SmallPlant()
         .stock(List.of(lot("L1", 400, ""), lot("L2", 400, reserved > 0 ? "2/1" : "")), List.of())
-        .job(job("1").takes(new Take("I1", 400, 0, 0)).due(START + 500).weight(2_000).on("P1", "M1", 400))
+        .job(
+            job("1")
+                .takes(new Take("I1", 400, 0, 0))
+                .due(START + 500)
+                .weight(2_000)
+                .on("P1", "M1", 400))
         .job(job("2").takes(take).due(START + 2 * DAY).on("P1", "M1", 400));
   }
 
@@ -341,8 +338,7 @@ final class RepairTest {
 
   @Test
   void aLineOnHoldIsUnplacedWithTheNote() {
-    Repaired left =
-        at(planned(plant()), MOUNT + 100, event(EventKind.ON_HOLD, "1/1", 0, 0, 0));
+    Repaired left = at(planned(plant()), MOUNT + 100, event(EventKind.ON_HOLD, "1/1", 0, 0, 0));
     assertThat(left.problem().unplaced())
         .singleElement()
         .satisfies(u -> assertThat(u.reason()).isEqualTo("on hold: why"))
@@ -354,8 +350,7 @@ final class RepairTest {
     Promise promise = new Promise("2/1", "P1", START + 600);
     Plan plan = planned(plant().promise(promise));
     assertThat(at(plan, 100).problem().floor().promises()).containsExactly(promise);
-    Repaired late =
-        at(plan, 700, event(EventKind.PRESS_AWAY, "P1", 500, 800, 1));
+    Repaired late = at(plan, 700, event(EventKind.PRESS_AWAY, "P1", 500, 800, 1));
     assertThat(late.problem().floor().promises()).isEmpty();
     assertThat(late.notes()).anySatisfy(n -> assertThat(n).contains("promised no more"));
   }
@@ -387,7 +382,9 @@ final class RepairTest {
   void anOvertimeShiftThatIsUnderWayGoesOn() {
     Hours hours =
         new SmallPlant()
-            .shifts(SmallPlant.shift("day", "06:00", "14:00"), SmallPlant.shift("over", "14:00", "18:00"))
+            .shifts(
+                SmallPlant.shift("day", "06:00", "14:00"),
+                SmallPlant.shift("over", "14:00", "18:00"))
             .build()
             .plant()
             .hours();
@@ -404,8 +401,7 @@ final class RepairTest {
             now,
             List.of(
                 new PlantWide.Opened("over", START + 840, START + 1080),
-                new PlantWide.Opened(
-                    "over", START + DAY + 840, START + DAY + 1080)));
+                new PlantWide.Opened("over", START + DAY + 840, START + DAY + 1080)));
     assertThat(left.shifts())
         .last()
         .satisfies(
@@ -421,8 +417,7 @@ final class RepairTest {
 
   @Test
   void shotsOfRunsThatHaveBegunCountTowardsTheService() {
-    List<MoldService> services =
-        List.of(new MoldService("M1", 50, 1_000, 60));
+    List<MoldService> services = List.of(new MoldService("M1", 50, 1_000, 60));
     assertThat(
             ServicesLeft.after(
                 services,

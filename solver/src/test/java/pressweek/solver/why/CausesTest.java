@@ -62,8 +62,7 @@ final class CausesTest {
     return new Crew(setters, operators, 100, false, 0);
   }
 
-  private static Problem arranged(
-      SmallPlant plant, UnaryOperator<Arrangements> change) {
+  private static Problem arranged(SmallPlant plant, UnaryOperator<Arrangements> change) {
     return plant.build().with(change.apply(Arrangements.NONE));
   }
 
@@ -133,10 +132,8 @@ final class CausesTest {
 
   private static Problem dryers() {
     List<Drying.Dried> dried =
-        List.of(
-            new Drying.Dried("PP", "BLK", "PP", 60), new Drying.Dried("ABS", "BLK", "ABS", 60));
-    Drying drying =
-        new Drying(List.of(new Drying.Feed("D1", List.of("P1", "P2"))), dried, 30);
+        List.of(new Drying.Dried("PP", "BLK", "PP", 60), new Drying.Dried("ABS", "BLK", "ABS", 60));
+    Drying drying = new Drying(List.of(new Drying.Feed("D1", List.of("P1", "P2"))), dried, 30);
     return arranged(
         new SmallPlant()
             .job(tight("1").on("P1", "M1", 100))
