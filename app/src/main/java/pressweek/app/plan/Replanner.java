@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Function;
 import pressweek.data.files.Folder;
 import pressweek.data.files.OrderRow;
-import pressweek.data.floor.Ended;
 import pressweek.data.floor.FloorEvent;
 import pressweek.data.plan.Head;
 import pressweek.data.plan.Plan;
@@ -47,8 +47,7 @@ public final class Replanner {
   private final EarlierPlans earlier;
   private final Plan plan;
   private final Happened happened;
-  private final AtomicReference<Optional<Planner>> running =
-      new AtomicReference<>(Optional.empty());
+  private final List<Planner> planners = new CopyOnWriteArrayList<>();
   private volatile boolean stopped;
 
   /**
@@ -93,7 +92,7 @@ public final class Replanner {
   /** Ends the search soon; the best plan so far is the plan. */
   public void stop() {
     stopped = true;
-    running.get().ifPresent(Planner::stop);
+    planners.forEach(Planner::stop);
   }
 
   /**
@@ -111,29 +110,41 @@ public final class Replanner {
             : RushWeek.build(folder, happened.rush(), happened.nowMin());
     Repaired left = Repair.of(plan, happened.events(), rush, happened.nowMin());
     List<String> notes = new ArrayList<>(left.notes());
-    Problem problem = left.problem();
-    WeekPlanner.Audited audited = audited(problem, settings, madeMin, watcher);
+    WeekPlanner.Audited audited =
+        keepingPromises(left.problem(), notes, p -> audited(p, settings, madeMin, watcher));
+    notes.addAll(fromStock(left.problem()));
+    Problem unchanged = Repair.of(plan, List.of(), Optional.empty(), happened.nowMin()).problem();
+    Moves moves =
+        new Moves(
+            plan,
+            Replay.of(unchanged, plan),
+            audited.plan(),
+            happened.events(),
+            left.ended(),
+            notes);
+    return new Result(audited, moves);
+  }
+
+  /** Plans, and plans again without the promises that an audit found broken. */
+  private WeekPlanner.Audited keepingPromises(
+      Problem problem, List<String> notes, Function<Problem, WeekPlanner.Audited> planning) {
+    Problem left = problem;
+    WeekPlanner.Audited audited = planning.apply(left);
     List<String> broken = Promises.broken(audited.plan(), audited.findings());
     while (!broken.isEmpty() && !stopped) {
       broken.forEach(
           line -> notes.add("line " + line + " cannot be where it was promised; it is given up"));
-      problem = Promises.without(problem, broken);
-      audited = audited(problem, settings, madeMin, watcher);
+      left = Promises.without(left, broken);
+      audited = planning.apply(left);
       broken = Promises.broken(audited.plan(), audited.findings());
     }
-    List<Ended> ended = new ArrayList<>(left.ended());
-    notes.addAll(fromStock(problem));
-    Problem unchanged = Repair.of(plan, List.of(), Optional.empty(), happened.nowMin()).problem();
-    Moves moves =
-        new Moves(
-            plan, Replay.of(unchanged, plan), audited.plan(), happened.events(), ended, notes);
-    return new Result(audited, moves);
+    return audited;
   }
 
   private WeekPlanner.Audited audited(
       Problem problem, Settings settings, int madeMin, Watcher watcher) {
     Planner planner = new Planner(problem);
-    running.set(Optional.of(planner));
+    planners.add(planner);
     if (stopped) {
       planner.stop();
     }
