@@ -1,7 +1,6 @@
 package pressweek.solver;
 
 import ai.timefold.solver.core.api.solver.Solver;
-import ai.timefold.solver.core.api.solver.SolverFactory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
@@ -11,15 +10,18 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import pressweek.data.plan.Settings;
 import pressweek.solver.model.PressWeek;
+import pressweek.solver.search.Annealing;
+import pressweek.solver.search.Neighbours;
 import pressweek.solver.timing.Sequences;
 import pressweek.solver.timing.Timetable;
 import pressweek.solver.timing.TimingPass;
 import pressweek.solver.timing.WeekTables;
 
 /**
- * Improves sequences by local search: simulated annealing from a start, in rounds, each from the
- * best so far. With a time limit two searches with different seeds go on side by side and the
- * better one counts; with a step limit there is one, so that every machine finds the same.
+ * Improves sequences by local search in phases of one design: rounds of annealing, each from the
+ * best so far, then the moves of the solver library. With a time limit two searches with different
+ * seeds go on side by side, and each round begins from the best of both; with a step limit there is
+ * one, so that every machine finds the same.
  */
 final class Search {
   /** Searches side by side under a time limit: the machines that this is for have two cores. */
@@ -27,6 +29,45 @@ final class Search {
 
   /** A search shorter than this is not begun. */
   private static final int SHORTEST_MILLIS = 20;
+
+  /** Moves that are tried for each step of a step limit. */
+  private static final int MOVES_A_STEP = 50;
+
+  /**
+   * Rounds of annealing: the share of the time that is over when a round ends, and how hot it begins
+   * as a share of a typical step uphill. The first only takes what lies by the way.
+   */
+  private static final Round[] LONG_ROUNDS = {
+    new Round(0.04, 0.01), new Round(0.6, 0.3), new Round(0.8, 0.1), new Round(0.92, 0.03)
+  };
+
+  /** A week of so few jobs is gone through in many rounds, since one ends in the first valley. */
+  private static final int FEW_JOBS = 30;
+
+  /** Moves for each job that such a round should have, and moves that a millisecond may bring. */
+  private static final int MOVES_A_JOB = 1_500;
+
+  private static final int MOVES_A_MILLI = 150;
+
+  /** A round of annealing, by its end as a share of the whole and its heat. */
+  private record Round(double end, double heat) {}
+
+  private Round[] rounds(Limits limits) {
+    if (week.jobCount() > FEW_JOBS) {
+      return LONG_ROUNDS;
+    }
+    double moves =
+        limits.steps() > 0
+            ? (double) limits.steps() * MOVES_A_STEP
+            : (double) limits.millis() * MOVES_A_MILLI;
+    int count = (int) (moves / MOVES_A_JOB / Math.max(1, week.jobCount()));
+    double[] heats = {1, 0.3, 3, 0.5};
+    Round[] rounds = new Round[Math.max(3, Math.min(30, count))];
+    for (int i = 0; i < rounds.length; i++) {
+      rounds[i] = new Round(0.98 * (i + 1) / rounds.length, heats[i % heats.length]);
+    }
+    return rounds;
+  }
 
   private final WeekTables week;
   private final TimingPass pass;
@@ -51,36 +92,24 @@ final class Search {
 
   /** Avoidable cost with a large price on every broken promise, to compare sequences by. */
   long cost(Sequences sequences) {
-    long cost = pass.run(sequences);
-    return pass.broken() > 0 ? Long.MAX_VALUE / 4 + pass.broken() : cost;
+    return pass.value(sequences);
   }
 
   Sequences improve(Sequences start, Settings settings, long begunNanos, Watcher watcher) {
     Best best = new Best(start, cost(start), begunNanos, watcher);
-    if (week.jobCount() < 2) {
-      return start;
-    }
     long millis = settings.seconds() * 1000L - (System.nanoTime() - begunNanos) / 1_000_000;
     if (stopped.get() || (settings.steps() == 0 && millis < SHORTEST_MILLIS)) {
       return start;
     }
-    SearchConfig config = new SearchConfig(best.cost(), week.jobCount());
-    List<SolverFactory<PressWeek>> factories = new ArrayList<>();
+    Neighbours neighbours = new Neighbours(week);
     int searches = settings.steps() > 0 ? 1 : SEARCHES;
-    for (int i = 0; i < searches; i++) {
-      factories.add(config.factory(settings.seed() + i, settings.steps(), millis));
-    }
-    runAll(factories, best);
-    return best.sequences();
-  }
-
-  private void runAll(List<SolverFactory<PressWeek>> factories, Best best) {
-    ExecutorService threads = Executors.newFixedThreadPool(factories.size());
+    ExecutorService threads = Executors.newFixedThreadPool(searches);
     try {
       List<Future<?>> futures = new ArrayList<>();
-      Sequences from = best.sequences();
-      for (SolverFactory<PressWeek> factory : factories) {
-        futures.add(threads.submit(() -> solve(factory, from, best)));
+      for (int i = 0; i < searches; i++) {
+        long seed = settings.seed() + i;
+        Limits limits = new Limits(seed, settings.steps(), System.nanoTime(), millis);
+        futures.add(threads.submit(() -> search(neighbours, limits, best)));
       }
       for (Future<?> future : futures) {
         future.get();
@@ -93,10 +122,48 @@ final class Search {
     } finally {
       threads.shutdown();
     }
+    return best.sequences();
   }
 
-  private void solve(SolverFactory<PressWeek> factory, Sequences from, Best best) {
-    Solver<PressWeek> solver = factory.buildSolver();
+  /** Seed and limits of one search; either steps or milliseconds limit it. */
+  private record Limits(long seed, int steps, long begunNanos, long millis) {
+    /** The share of the whole that is over. */
+    double done(long moves) {
+      return steps > 0
+          ? moves / ((double) steps * MOVES_A_STEP)
+          : (System.nanoTime() - begunNanos) / 1e6 / millis;
+    }
+  }
+
+  private void search(Neighbours neighbours, Limits limits, Best best) {
+    Annealing annealing = new Annealing(week, neighbours, best.sequences(), limits.seed());
+    double begun = 0;
+    for (Round round : rounds(limits)) {
+      double from = begun;
+      double end = round.end();
+      annealing.take(best.sequences(), best.cost());
+      annealing.round(
+          round.heat() * annealing.typicalStep(),
+          moves -> stopped.get() ? 1 : (limits.done(moves) - from) / (end - from),
+          () -> best.offer(annealing.best(), annealing.bestCost()));
+      begun = end;
+    }
+    if (!stopped.get() && week.jobCount() > 1) {
+      solve(limits, best);
+    }
+  }
+
+  /** The last phase: the solver library's own moves, from the best of all. */
+  private void solve(Limits limits, Best best) {
+    long left = limits.millis() - (System.nanoTime() - limits.begunNanos()) / 1_000_000;
+    int steps = (int) Math.ceil(limits.steps() * (1 - LONG_ROUNDS[LONG_ROUNDS.length - 1].end()));
+    if (limits.steps() == 0 && left < SHORTEST_MILLIS) {
+      return;
+    }
+    Solver<PressWeek> solver =
+        new SearchConfig(best.cost(), week.jobCount())
+            .factory(limits.seed(), steps, left)
+            .buildSolver();
     synchronized (running) {
       if (stopped.get()) {
         return;
@@ -104,8 +171,11 @@ final class Search {
       running.add(solver);
     }
     solver.addEventListener(
-        event -> best.offer(event.getNewBestSolution().sequences(), event.getNewBestSolution()));
-    solver.solve(new PressWeek(week, from));
+        event -> {
+          Sequences found = event.getNewBestSolution().sequences();
+          best.offer(found, TimingPass.full(week).value(found));
+        });
+    solver.solve(new PressWeek(week, best.sequences()));
     synchronized (running) {
       running.remove(solver);
     }
@@ -134,10 +204,7 @@ final class Search {
       return cost;
     }
 
-    synchronized void offer(Sequences found, PressWeek solution) {
-      var score = solution.score();
-      long foundCost =
-          score == null || score.hardScore() < 0 ? Search.this.cost(found) : -score.softScore();
+    synchronized void offer(Sequences found, long foundCost) {
       if (foundCost >= cost) {
         return;
       }

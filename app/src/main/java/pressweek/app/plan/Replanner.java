@@ -169,7 +169,7 @@ public final class Replanner {
     problem.unplaced().stream().map(Unplaced::id).forEach(known::add);
     return happened.rush().stream()
         .map(OrderRow::id)
-        .filter(id -> !known.contains(id))
+        .filter(id -> known.stream().noneMatch(k -> k.equals(id) || k.startsWith(id + "/")))
         .map(id -> "line " + id + " has its pieces in finished stock; nothing to make")
         .toList();
   }

@@ -1,9 +1,6 @@
 package pressweek.data.files;
 
 import java.util.Collection;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import pressweek.data.files.InputError.Severity;
@@ -28,45 +25,29 @@ final class DryerCheck {
             && !findings.errorIn(InputFile.DRYERS)
             && !findings.errorIn(InputFile.PRESSES);
     if (sound) {
-      Map<String, String> dryerByPress = ownDryers();
-      folder.floor().dryers().forEach(row -> feeds(row, dryerByPress));
+      Set<String> dryers =
+          folder.floor().dryers().stream().map(DryerRow::dryer).collect(Collectors.toSet());
+      folder.floor().presses().forEach(row -> dryers(row, dryers));
+      Set<String> presses =
+          folder.floor().presses().stream().map(PressRow::press).collect(Collectors.toSet());
+      folder.floor().dryers().forEach(row -> feeds(row, presses));
     }
   }
 
-  private Map<String, String> ownDryers() {
-    Set<String> dryers =
-        folder.floor().dryers().stream().map(DryerRow::dryer).collect(Collectors.toSet());
-    Map<String, String> dryerByPress = new HashMap<>();
-    for (PressRow press : folder.floor().presses()) {
-      if (!press.dryer().isEmpty() && !dryers.contains(press.dryer())) {
-        error(
-            press.at(),
-            "dryer",
-            "dryer \"" + press.dryer() + "\" is not in dryers.csv; " + cure(press.dryer(), dryers));
-      }
-      if (!press.dryer().isEmpty()) {
-        dryerByPress.put(press.press(), press.dryer());
+  private void dryers(PressRow row, Set<String> known) {
+    for (String dryer : row.dryers()) {
+      if (!known.contains(dryer)) {
+        String seen = "dryer \"" + dryer + "\" is not in dryers.csv; ";
+        error(row.at(), "dryer", seen + cure(dryer, known));
       }
     }
-    return dryerByPress;
   }
 
-  private void feeds(DryerRow row, Map<String, String> dryerByPress) {
-    List<String> presses = folder.floor().presses().stream().map(PressRow::press).toList();
+  private void feeds(DryerRow row, Set<String> known) {
     for (String press : row.feeds()) {
-      if (!presses.contains(press)) {
-        error(
-            row.at(),
-            "feeds",
-            "feeds \"" + press + "\" is not in presses.csv; " + cure(press, presses));
-        continue;
-      }
-      String other = dryerByPress.putIfAbsent(press, row.dryer());
-      if (other != null && !other.equals(row.dryer())) {
-        error(
-            row.at(),
-            "feeds",
-            "press \"%s\" is fed by dryer \"%s\", too; expected one dryer".formatted(press, other));
+      if (!known.contains(press)) {
+        String seen = "feeds \"" + press + "\" is not in presses.csv; ";
+        error(row.at(), "feeds", seen + cure(press, known));
       }
     }
   }

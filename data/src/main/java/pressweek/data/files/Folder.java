@@ -17,7 +17,7 @@ import java.util.TreeMap;
  * @param demand what was ordered
  * @param floor presses and molds
  * @param materials what goes into them
- * @param people who may run them
+ * @param arranged what is arranged beside
  * @param reading what reading the files brought beside their rows
  */
 public record Folder(
@@ -27,11 +27,8 @@ public record Folder(
     Demand demand,
     FloorRows floor,
     MaterialRows materials,
-    List<PersonRow> people,
+    ArrangedRows arranged,
     Reading reading) {
-  public Folder {
-    people = List.copyOf(people);
-  }
 
   /**
    * What reading the files brought beside their rows.
@@ -133,6 +130,32 @@ public record Folder(
     }
   }
 
+  /**
+   * What is arranged beside presses, molds and materials.
+   *
+   * @param people who may run them
+   * @param tooling things that exist a counted number of times
+   * @param family what family molds make
+   * @param stages items that are molded over a core
+   */
+  public record ArrangedRows(
+      List<PersonRow> people,
+      List<ToolingRow> tooling,
+      List<FamilyRow> family,
+      List<StageRow> stages) {
+    public ArrangedRows {
+      people = List.copyOf(people);
+      tooling = List.copyOf(tooling);
+      family = List.copyOf(family);
+      stages = List.copyOf(stages);
+    }
+  }
+
+  /** Who may run what. */
+  public List<PersonRow> people() {
+    return arranged.people();
+  }
+
   /** Every error and warning, in the order of the files and lines. */
   public List<InputError> findings() {
     return reading.findings();
@@ -146,7 +169,7 @@ public record Folder(
   /** The folder with other findings. */
   Folder with(List<InputError> findings) {
     return new Folder(
-        path, plant, guide, demand, floor, materials, people, new Reading(findings, inputs()));
+        path, plant, guide, demand, floor, materials, arranged, new Reading(findings, inputs()));
   }
 
   /** The folder with other order lines beside the ones that it has. */
@@ -154,7 +177,7 @@ public record Folder(
     List<OrderRow> orders = new ArrayList<>(demand.orders());
     orders.addAll(more);
     Demand all = new Demand(orders, demand.faulty(), demand.stock(), demand.customerParts());
-    return new Folder(path, plant, guide, all, floor, materials, people, reading);
+    return new Folder(path, plant, guide, all, floor, materials, arranged, reading);
   }
 
   /** True when the file, or an XLSX in its place, was there. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import pressweek.data.files.Fields.Fault;
+import pressweek.data.files.Folder.ArrangedRows;
 import pressweek.data.files.Folder.Demand;
 import pressweek.data.files.Folder.FloorRows;
 import pressweek.data.files.Folder.MaterialRows;
@@ -44,7 +45,7 @@ public final class FolderReader {
     Demand demand = demand(tables);
     FloorRows floor = floor(tables);
     MaterialRows materials = materials(tables);
-    List<PersonRow> people = tables.read(PressTables.PEOPLE);
+    ArrangedRows arranged = arranged(tables);
     files.warnOfOthers(findings);
     Folder read =
         new Folder(
@@ -54,11 +55,13 @@ public final class FolderReader {
             demand,
             floor,
             materials,
-            people,
+            arranged,
             new Reading(List.of(), files.hashes()));
     new References(read, findings).check();
     new DryerCheck(read, findings).check();
     new PeopleCheck(read, findings).check();
+    new DowntimeCheck(read, findings).check();
+    new ArrangedCheck(read, findings).check();
     return read.with(findings.list());
   }
 
@@ -114,6 +117,14 @@ public final class FolderReader {
         tables.read(OrderTables.PROMISED),
         tables.read(PressTables.RECORDED_CHANGES),
         tables.read(PressTables.DRYERS));
+  }
+
+  private static ArrangedRows arranged(TableReader tables) throws IOException {
+    return new ArrangedRows(
+        tables.read(PressTables.PEOPLE),
+        tables.read(ArrangedTables.TOOLING),
+        tables.read(ArrangedTables.FAMILY),
+        tables.read(ArrangedTables.STAGES));
   }
 
   private MaterialRows materials(TableReader tables) throws IOException {

@@ -1,5 +1,6 @@
 package pressweek.data.files;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -21,7 +22,8 @@ import pressweek.data.problem.Mold;
  * @param changeMin minutes to take it off and put it on; empty for the plant's figure
  * @param availableFrom when it is in the house; empty for now
  * @param owner whose it is; may be empty
- * @param shotsToService shots until it needs service; empty when not known
+ * @param service when it is to be serviced
+ * @param devices devices that it needs, each once
  */
 public record MoldRow(
     At at,
@@ -36,4 +38,20 @@ public record MoldRow(
     OptionalInt changeMin,
     Optional<When> availableFrom,
     String owner,
-    OptionalInt shotsToService) {}
+    Service service,
+    List<String> devices) {
+  public MoldRow {
+    devices = List.copyOf(devices);
+  }
+
+  /**
+   * When a mold is to be serviced.
+   *
+   * @param shotsToService shots until it needs service, 0 or less when it is due; empty when not
+   *     known
+   * @param shotsBetween shots between two services; empty for the plant's figure
+   * @param minutes minutes that a service takes; empty for the plant's figure
+   */
+  public record Service(
+      OptionalInt shotsToService, OptionalInt shotsBetween, OptionalInt minutes) {}
+}

@@ -1,6 +1,7 @@
 package pressweek.data.files;
 
 import java.math.RoundingMode;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -15,10 +16,12 @@ final class MoldTables {
   /** Seconds of a cycle. */
   private static final double LONGEST_CYCLE = 36_000;
 
+  private static final int MOST_SHOTS = 1_000_000_000;
+
   static final TableSpec<MoldRow> MOLDS =
       new TableSpec<>(
           Columns.of(InputFile.MOLDS)
-              .text("!mold", "!makes")
+              .text("!mold", "+makes")
               .choice("hub", Columns.words(Hub.values()))
               .text("insert_kinds", "threads", "tooling")
               .whole("cavities", "!live_cavities")
@@ -36,7 +39,9 @@ final class MoldTables {
               .whole("change_min")
               .time("available_from")
               .text("owner")
-              .whole("shots_to_service")
+              .whole("shots_to_service", "service_shots")
+              .decimal("service_h")
+              .text("devices")
               .build(),
           MoldTables::mold,
           r -> "mold \"" + r.mold() + "\"");
@@ -85,7 +90,23 @@ final class MoldTables {
         f.whole("change_min", 0, 100_000),
         f.time("available_from"),
         f.text("owner"),
-        f.whole("shots_to_service", 0, 1_000_000_000));
+        service(f),
+        devices(f));
+  }
+
+  private static MoldRow.Service service(Fields f) {
+    return new MoldRow.Service(
+        f.whole("shots_to_service", -MOST_SHOTS, MOST_SHOTS),
+        f.whole("service_shots", 1, MOST_SHOTS),
+        f.scaled("service_h", 60, 8784, RoundingMode.CEILING));
+  }
+
+  private static List<String> devices(Fields f) {
+    List<String> devices = f.list("devices");
+    if (new HashSet<>(devices).size() < devices.size()) {
+      f.fault("devices", "twice", f.seen("devices") + " names one twice; expected each once");
+    }
+    return devices;
   }
 
   private static List<String> lower(List<String> words) {

@@ -70,12 +70,40 @@ public record OrderRow(
     return item.isEmpty() ? words.isEmpty() ? customerPart : words : item;
   }
 
+  /** What overrules the guide. */
+  private record Overrules(String mold, List<InsertPieces> inserts, String resin, String colour) {}
+
   /** The same line with an item code. */
   public OrderRow withItem(String code) {
+    return with(line, code, needs, new Overrules(mold, inserts, resin, colour));
+  }
+
+  /** One of several parts of the line: {@code line/number}. */
+  public OrderRow part(int number) {
+    return with(line + "/" + number, item, needs, new Overrules(mold, inserts, resin, colour));
+  }
+
+  /**
+   * The first part of a line whose item is molded over a core: the core, with the inserts that the
+   * line gives.
+   *
+   * @param code item code of the core
+   * @param demands what the order and its item demand
+   */
+  public OrderRow core(String code, List<String> demands) {
+    return with(line + "/1", code, demands, new Overrules("", inserts, "", ""));
+  }
+
+  /** The second part of such a line: the item over its core, in the mold that the line gives. */
+  public OrderRow over() {
+    return with(line + "/2", item, needs, new Overrules(mold, List.of(), resin, colour));
+  }
+
+  private OrderRow with(String newLine, String code, List<String> demands, Overrules overrules) {
     return new OrderRow(
         at,
         order,
-        line,
+        newLine,
         customer,
         customerPart,
         revision,
@@ -87,14 +115,14 @@ public record OrderRow(
         due,
         weightHundredths,
         earliest,
-        needs,
+        demands,
         overPct,
         underPct,
         hold,
-        mold,
-        inserts,
-        resin,
-        colour);
+        overrules.mold(),
+        overrules.inserts(),
+        overrules.resin(),
+        overrules.colour());
   }
 
   /** The id of the line: {@code order/line}. */

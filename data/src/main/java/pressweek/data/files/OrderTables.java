@@ -72,7 +72,7 @@ final class OrderTables {
           f ->
               new PromisedRow(
                   f.at(), f.id("order"), line(f), f.id("press"), f.requiredTime("start")),
-          r -> "order line \"" + r.id() + "\"");
+          r -> "");
 
   private OrderTables() {}
 

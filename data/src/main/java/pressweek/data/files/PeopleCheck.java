@@ -41,6 +41,15 @@ final class PeopleCheck {
                     row,
                     "shifts",
                     "shift \"" + shift + "\" is not in plant.json; " + cure(shift, known)));
+    List<String> unattended = folder.plant().hours().opening().unattended();
+    row.shifts().stream()
+        .filter(unattended::contains)
+        .forEach(
+            shift ->
+                error(
+                    row,
+                    "shifts",
+                    "shift \"" + shift + "\" is unattended; expected one with people"));
   }
 
   private void mayRun(PersonRow row) {

@@ -15,6 +15,7 @@ final class PlanNames {
   private static final Set<String> TIMES =
       Set.of(
           "availableFromMin",
+          "dryFromMin",
           "dueMin",
           "earliestMin",
           "endMin",

@@ -27,6 +27,7 @@ import pressweek.data.problem.ChangeTable;
 import pressweek.data.problem.Crew;
 import pressweek.data.problem.Rates;
 import pressweek.data.problem.Shipping;
+import pressweek.data.problem.Terms;
 
 /**
  * Reads {@code plant.json}; what is missing or wrong in it comes from {@code plant-defaults.json}.
@@ -36,10 +37,12 @@ final class PlantReader {
   static final int YEAR_MIN = 366 * DAY_MIN;
 
   private final JsonFields plant;
+  private final JsonFields rates;
   private final JsonFields.Notes notes;
 
   private PlantReader(JsonFields plant) {
     this.plant = plant;
+    this.rates = plant.within("rates");
     this.notes = plant.notes();
   }
 
@@ -84,6 +87,9 @@ final class PlantReader {
         run(),
         heat(),
         food(),
+        terms(),
+        service(),
+        plant.within("split").decimal("over_h", 0, 8784),
         bringing(),
         promised.whole("move_tolerance_min", 0, YEAR_MIN),
         plant.whole("barrel_default_g", 1, 1_000_000),
@@ -109,7 +115,8 @@ final class PlantReader {
         plant.text("date_format"),
         shifts.shifts(),
         shifts.calendars(),
-        shifts.closed());
+        shifts.closed(),
+        shifts.opening());
   }
 
   private static Optional<ZoneId> zone(JsonTree value) {
@@ -181,7 +188,6 @@ final class PlantReader {
   }
 
   private Rates rates() {
-    JsonFields rates = plant.within("rates");
     return new Rates(
         rates.read(
             "currency", "a currency of three letters such as \"EUR\"", PlantReader::currency),
@@ -192,6 +198,16 @@ final class PlantReader {
         rates.money("purge_kg"),
         rates.money("kept_press_h"),
         rates.money("unplaced"));
+  }
+
+  /** What an earlier plan had is known only where a plan is made anew. */
+  private Terms terms() {
+    return new Terms(
+        plant.within("campaign").scaled("min_h", 60, 8784, RoundingMode.CEILING),
+        rates.money("short_campaign_h"),
+        rates.money("close_h"),
+        rates.money("moved_run"),
+        List.of());
   }
 
   private static Optional<String> currency(JsonTree value) {
@@ -260,11 +276,21 @@ final class PlantReader {
   }
 
   private Heat heat() {
+    JsonFields drying = plant.within("drying");
     JsonFields preheat = plant.within("preheat");
     return new Heat(
-        plant.within("drying").decimal("cold_start_h", 0, 24),
+        drying.decimal("cold_start_h", 0, 24),
+        drying.whole("clean_min", 0, YEAR_MIN),
+        drying.flag("planned"),
         preheat.decimal("c", 0, 1000),
         preheat.decimal("min", 0, 1440));
+  }
+
+  private PlantRow.Service service() {
+    JsonFields molds = plant.within("molds");
+    return new PlantRow.Service(
+        molds.scaled("service_h", 60, 8784, RoundingMode.CEILING),
+        molds.whole("service_shots", 0, 1_000_000_000));
   }
 
   private Bringing bringing() {

@@ -11,9 +11,11 @@ import pressweek.data.problem.Bringing;
 import pressweek.data.problem.ChangeTable;
 import pressweek.data.problem.Crew;
 import pressweek.data.problem.Item;
+import pressweek.data.problem.Opening;
 import pressweek.data.problem.Rates;
 import pressweek.data.problem.Shift;
 import pressweek.data.problem.Shipping;
+import pressweek.data.problem.Terms;
 
 /**
  * The plant's own figures: {@code plant.json} with every default filled in.
@@ -30,6 +32,9 @@ import pressweek.data.problem.Shipping;
  * @param run figures of a run
  * @param heat figures of drying and of preheating inserts
  * @param food which work is food-grade
+ * @param terms further terms of a plan
+ * @param service service of molds where their own rows do not say
+ * @param splitOverH hours of a run above which its line may be split in two; 0 for never
  * @param bringing in what amounts inserts leave their bin
  * @param moveToleranceMin minutes by which a promised run may shift
  * @param barrelDefaultG barrel in grams for presses without a shot weight, for purge
@@ -49,6 +54,9 @@ public record PlantRow(
     RunFigures run,
     Heat heat,
     Food food,
+    Terms terms,
+    Service service,
+    double splitOverH,
     Bringing bringing,
     int moveToleranceMin,
     int barrelDefaultG,
@@ -78,6 +86,7 @@ public record PlantRow(
    * @param calendars names of shifts by name of calendar; a press without a calendar works all
    *     shifts
    * @param closed days on which no shift begins
+   * @param opening shifts that are not worked as others are
    */
   public record WorkHours(
       ZoneId zone,
@@ -86,7 +95,8 @@ public record PlantRow(
       String dateFormat,
       List<Shift> shifts,
       Map<String, List<String>> calendars,
-      List<LocalDate> closed) {
+      List<LocalDate> closed,
+      Opening opening) {
     public WorkHours {
       shifts = List.copyOf(shifts);
       calendars = Collections.unmodifiableMap(new TreeMap<>(calendars));
@@ -184,10 +194,21 @@ public record PlantRow(
    * Drying and preheating.
    *
    * @param coldStartH further hours of drying until a cold hopper is at temperature
+   * @param cleanMin minutes to clean a dryer before another content
+   * @param planned true when the planner is to count dryers
    * @param preheatC temperature of preheated inserts without their own, degrees Celsius
    * @param preheatMin minutes of preheating
    */
-  public record Heat(double coldStartH, double preheatC, double preheatMin) {}
+  public record Heat(
+      double coldStartH, int cleanMin, boolean planned, double preheatC, double preheatMin) {}
+
+  /**
+   * Service of molds.
+   *
+   * @param minutes minutes that a service takes
+   * @param shotsBetween shots between two services; 0 when the plant gives none
+   */
+  public record Service(int minutes, int shotsBetween) {}
 
   /**
    * Which work is food-grade.

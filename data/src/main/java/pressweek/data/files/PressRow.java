@@ -1,5 +1,6 @@
 package pressweek.data.files;
 
+import java.util.List;
 import pressweek.data.problem.FoodUse;
 import pressweek.data.problem.Press;
 
@@ -14,7 +15,7 @@ import pressweek.data.problem.Press;
  * @param calendar calendar of {@code plant.json}; empty for all shifts
  * @param food what it may do for food-grade work
  * @param ratePerHour what an hour of running costs, thousandths of a cent
- * @param dryer dryer; may be empty
+ * @param dryers dryers that feed it, beside those whose own row says so
  */
 public record PressRow(
     At at,
@@ -25,4 +26,8 @@ public record PressRow(
     String calendar,
     FoodUse food,
     long ratePerHour,
-    String dryer) {}
+    List<String> dryers) {
+  public PressRow {
+    dryers = List.copyOf(dryers);
+  }
+}

@@ -1,6 +1,7 @@
 package pressweek.data.files;
 
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.OptionalDouble;
 import pressweek.data.problem.Barrel;
 import pressweek.data.problem.FoodUse;
@@ -77,14 +78,15 @@ final class PressTables {
 
   static final TableSpec<DowntimeRow> DOWNTIME =
       new TableSpec<>(
-          Columns.of(InputFile.DOWNTIME).text("!what").time("!from", "!to").text("reason").build(),
-          f ->
-              new DowntimeRow(
-                  f.at(),
-                  f.id("what"),
-                  f.requiredTime("from"),
-                  f.requiredTime("to"),
-                  f.text("reason")),
+          Columns.of(InputFile.DOWNTIME)
+              .text("!what")
+              .time("!from", "!to")
+              .text("reason")
+              .choice("kind", Columns.words(DowntimeRow.Kind.values()))
+              .text("mold")
+              .whole("setters")
+              .build(),
+          PressTables::downtime,
           r -> "");
 
   static final TableSpec<RecordedChangeRow> RECORDED_CHANGES =
@@ -129,7 +131,7 @@ final class PressTables {
         f.text("calendar"),
         f.choice("food", FoodUse.class).orElse(FoodUse.NEVER),
         f.money("rate_per_h").orElse(0),
-        f.text("dryer"));
+        f.list("dryer"));
   }
 
   private static Press.Size size(Fields f) {
@@ -149,6 +151,31 @@ final class PressTables {
         least,
         most,
         f.size("opening_mm"));
+  }
+
+  private static DowntimeRow downtime(Fields f) {
+    DowntimeRow.Kind kind = f.choice("kind", DowntimeRow.Kind.class).orElse(DowntimeRow.Kind.AWAY);
+    boolean trial = kind == DowntimeRow.Kind.TRIAL;
+    if (trial) {
+      f.required("mold");
+    }
+    for (String column : List.of("mold", "setters")) {
+      if (!trial && !f.text(column).isEmpty()) {
+        f.fault(
+            column,
+            "kind",
+            f.seen(column) + " stands in a row that is no trial; expected kind trial");
+      }
+    }
+    return new DowntimeRow(
+        f.at(),
+        kind,
+        f.id("what"),
+        f.requiredTime("from"),
+        f.requiredTime("to"),
+        f.text("mold"),
+        f.whole("setters", 0, 1000).orElse(trial ? 1 : 0),
+        f.text("reason"));
   }
 
   private static RunningRow running(Fields f) {

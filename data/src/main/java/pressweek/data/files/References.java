@@ -1,7 +1,5 @@
 package pressweek.data.files;
 
-import java.time.LocalTime;
-import java.time.ZoneId;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -34,8 +32,18 @@ final class References {
     this.molds = folder.floor().molds().stream().map(MoldRow::mold).collect(Collectors.toSet());
     this.resins =
         folder.materials().resins().stream().map(ResinRow::resin).collect(Collectors.toSet());
-    this.lines = new HashSet<>(folder.demand().orders().stream().map(OrderRow::id).toList());
-    folder.demand().faulty().forEach(o -> lines.add(o.order() + "/" + o.line()));
+    this.lines = new HashSet<>();
+    folder.demand().orders().forEach(o -> line(o.id()));
+    folder.demand().faulty().forEach(o -> line(o.order() + "/" + o.line()));
+  }
+
+  /** A line, and the parts in which it may be made. */
+  private void line(String id) {
+    lines.add(id);
+    if (!folder.arranged().stages().isEmpty() || folder.plant().splitOverH() > 0) {
+      lines.add(id + "/1");
+      lines.add(id + "/2");
+    }
   }
 
   /** Adds what it finds. */
@@ -54,9 +62,6 @@ final class References {
     }
     if (moldsSound) {
       molds(standardsSound);
-    }
-    if (pressesSound && moldsSound) {
-      downtime();
     }
     if (resinsSound) {
       resins();
@@ -135,38 +140,6 @@ final class References {
       if (standardsSound && mold.cycleS().isEmpty() && !timed.contains(mold.mold())) {
         String seen = "mold \"" + mold.mold() + "\" has no cycle_s and no row in standards.csv";
         add(Severity.ERROR, mold.at(), "cycle_s", seen + "; expected one of the two");
-      }
-    }
-  }
-
-  private void downtime() {
-    ZoneId zone = folder.plant().hours().zone();
-    Set<String> all = new HashSet<>(presses);
-    all.addAll(molds);
-    for (DowntimeRow row : folder.floor().downtime()) {
-      if (!all.contains(row.what())) {
-        String cure =
-            Nearest.of(row.what(), all)
-                .map(n -> "did you mean \"" + n + "\"?")
-                .orElse("expected one that is");
-        add(
-            Severity.ERROR,
-            row.at(),
-            "what",
-            "what \"" + row.what() + "\" is neither a press nor a mold; " + cure);
-      } else if (presses.contains(row.what()) && molds.contains(row.what())) {
-        add(
-            Severity.ERROR,
-            row.at(),
-            "what",
-            "\"" + row.what() + "\" is a press and a mold; expected ids that differ");
-      }
-      if (row.from().minute(zone, LocalTime.MIN) >= row.to().minute(zone, LocalTime.MIN)) {
-        add(
-            Severity.ERROR,
-            row.at(),
-            "to",
-            "the downtime ends before it begins; expected \"to\" after \"from\" (a date alone is its 00:00)");
       }
     }
   }

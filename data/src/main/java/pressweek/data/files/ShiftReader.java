@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import pressweek.data.problem.Break;
+import pressweek.data.problem.Opening;
 import pressweek.data.problem.Shift;
 
 /** Reads shifts, calendars and closed days of {@code plant.json}. */
@@ -29,6 +30,7 @@ final class ShiftReader {
   private final JsonFields plant;
   private final Times times;
   private final List<Shift> shifts = new ArrayList<>();
+  private final OpeningReader opening = new OpeningReader();
   private final Map<String, Integer> lines = new LinkedHashMap<>();
   private boolean gaveSetters;
   private boolean gaveOperators;
@@ -66,6 +68,8 @@ final class ShiftReader {
     fields.put("setters", new JsonTree.Num(0, BigDecimal.ZERO));
     fields.put("operators", new JsonTree.Num(0, BigDecimal.ZERO));
     fields.put("inspectors", new JsonTree.Num(0, BigDecimal.ZERO));
+    fields.put("overtime_h", new JsonTree.Num(0, BigDecimal.ZERO));
+    fields.put("unattended", new JsonTree.Bool(0, false));
     return new JsonTree.Obj(0, fields);
   }
 
@@ -128,6 +132,12 @@ final class ShiftReader {
                 : OptionalInt.empty());
     new BreakCheck(notes, object.line()).check(shift);
     shifts.add(shift);
+    opening.take(fields, shift);
+  }
+
+  /** Shifts that are not worked as others are. */
+  Opening opening() {
+    return opening.opening();
   }
 
   private static List<Break> breaks(JsonFields fields) {

@@ -134,7 +134,10 @@ public final class EventReading {
     return near.isEmpty() ? "the plan has none" : "expected one such as " + String.join(", ", near);
   }
 
-  /** The lines that a row speaks of: one, or all of the order where it names none. */
+  /**
+   * The lines that a row speaks of: one, all parts of it where it is made in several, or all of the
+   * order where it names none.
+   */
   private List<String> lines(EventRow row) {
     List<String> all = things.lines(row.what());
     if (all.isEmpty()) {
@@ -145,18 +148,19 @@ public final class EventReading {
       return all;
     }
     String id = row.what() + "/" + row.line();
-    List<String> one = all.stream().filter(id::equals).toList();
-    if (one.isEmpty()) {
+    List<String> named = PlanThings.of(all, id);
+    if (named.isEmpty()) {
       error(
           row, "line", "line " + id + " is not in the plan; expected " + String.join(" or ", all));
     }
-    return one;
+    return named;
   }
 
   private Optional<String> line(EventRow row) {
     List<String> all = lines(row);
     if (all.size() > 1) {
-      error(row, "line", "line is empty; expected one of " + String.join(", ", all));
+      String seen = row.line().isEmpty() ? "is empty" : "\"" + row.line() + "\" has several parts";
+      error(row, "line", "line " + seen + "; expected one of " + String.join(", ", all));
       return Optional.empty();
     }
     return all.stream().findFirst();
@@ -190,7 +194,7 @@ public final class EventReading {
     String id = row.what() + "/" + line;
     Set<String> taken = new TreeSet<>(things.lines(row.what()));
     rush.forEach(other -> taken.add(other.id()));
-    if (taken.contains(id)) {
+    if (!PlanThings.of(taken, id).isEmpty()) {
       error(row, "line", "line " + id + " is there already; expected an order line that is new");
       return;
     }

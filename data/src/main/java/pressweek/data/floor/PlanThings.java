@@ -1,6 +1,7 @@
 package pressweek.data.floor;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -66,6 +67,11 @@ final class PlanThings {
   /** Lines of an order as {@code order/line}; none for an order that the plan does not know. */
   List<String> lines(String order) {
     return List.copyOf(lines.getOrDefault(order, Set.of()));
+  }
+
+  /** Those of some lines that are a line or a part of it: {@code 4711/1}, {@code 4711/1/2}. */
+  static List<String> of(Collection<String> lines, String line) {
+    return lines.stream().filter(l -> l.equals(line) || l.startsWith(line + "/")).toList();
   }
 
   /** Pieces of an order line that the plan makes; 0 where it makes none. */

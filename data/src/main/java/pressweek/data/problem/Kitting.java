@@ -12,7 +12,7 @@ import java.util.Map;
  * @param tips tips of inserts and items
  * @param recipes masterbatch by colour
  * @param resinLots lots of resins and masterbatches, as far as the plant lists them
- * @param dryers dryer by press
+ * @param dryers the first dryer by press
  * @param bringing in what amounts pieces leave their bin
  */
 public record Kitting(

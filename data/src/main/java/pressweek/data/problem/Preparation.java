@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param granules resins as they come
  * @param masterbatches what colours them
- * @param dryers dryers and the presses that they feed; a press has one at most
+ * @param dryers dryers and the presses that they feed
  * @param coldStartH further hours of drying until a cold hopper is at temperature
  */
 public record Preparation(
@@ -37,7 +37,7 @@ public record Preparation(
         .or(() -> known.stream().filter(m -> m.resin().isEmpty()).findFirst());
   }
 
-  /** The dryer that feeds a press. */
+  /** The first dryer that feeds a press. */
   public Optional<Dryer> dryer(String press) {
     return dryers.stream().filter(d -> d.presses().contains(press)).findFirst();
   }

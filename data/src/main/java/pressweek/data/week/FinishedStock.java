@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import pressweek.data.files.OrderRow;
-import pressweek.data.files.RunningRow;
 import pressweek.data.files.StockRow;
 
 /**
@@ -20,7 +19,7 @@ final class FinishedStock {
 
   private record Reserved(String item, String order) {}
 
-  private FinishedStock(List<StockRow> rows, UnaryOperator<String> itemKey) {
+  FinishedStock(List<StockRow> rows, UnaryOperator<String> itemKey) {
     this.itemKey = itemKey;
     for (StockRow row : rows) {
       String item = itemKey.apply(row.item());
@@ -35,24 +34,13 @@ final class FinishedStock {
   /**
    * What each line still needs, by {@code order/line}.
    *
-   * @param running runs in progress, whose good pieces count
-   * @param itemKey one spelling for an item code
+   * @param made good pieces of runs in progress, by line
    */
-  static Map<String, Netted> net(
-      List<OrderRow> orders,
-      List<StockRow> stock,
-      List<RunningRow> running,
-      PlantClock clock,
-      UnaryOperator<String> itemKey) {
-    FinishedStock finished = new FinishedStock(stock, itemKey);
-    Map<String, Integer> made = new HashMap<>();
-    running.forEach(
-        row -> made.merge(row.order() + "/" + row.line(), row.goodMade(), Integer::sum));
+  Map<String, Netted> net(List<OrderRow> orders, Map<String, Integer> made, PlantClock clock) {
     Map<String, Netted> netted = new HashMap<>();
     orders.stream()
         .sorted(Comparator.comparingInt(order -> clock.due(order.due())))
-        .forEach(
-            order -> netted.put(order.id(), finished.net(order, made.getOrDefault(order.id(), 0))));
+        .forEach(order -> netted.put(order.id(), net(order, made.getOrDefault(order.id(), 0))));
     return netted;
   }
 
@@ -66,6 +54,13 @@ final class FinishedStock {
     int mayMiss = (int) Math.floor(order.quantity() * order.underPct() / 100);
     boolean enough = needed < order.quantity() && needed <= mayMiss;
     return new Netted(own + shared, made, enough ? 0 : needed);
+  }
+
+  /** Takes cores of an order line's item from what is left when all lines have theirs. */
+  int cores(OrderRow core, int most) {
+    String item = itemKey.apply(core.item());
+    int own = take(reserved, new Reserved(item, core.order()), most);
+    return own + take(free, item, most - own);
   }
 
   private static <K> int take(Map<K, Integer> stock, K key, int most) {

@@ -2,7 +2,6 @@ package pressweek.data.week;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,9 +10,7 @@ import java.util.stream.Collectors;
 import pressweek.data.files.DowntimeRow;
 import pressweek.data.files.Folder;
 import pressweek.data.files.MoldRow;
-import pressweek.data.files.OrderRow;
 import pressweek.data.files.PressRow;
-import pressweek.data.files.PromisedRow;
 import pressweek.data.files.RunningRow;
 import pressweek.data.problem.Downtime;
 import pressweek.data.problem.Floor;
@@ -21,7 +18,6 @@ import pressweek.data.problem.Job;
 import pressweek.data.problem.Mold;
 import pressweek.data.problem.Press;
 import pressweek.data.problem.PressState;
-import pressweek.data.problem.Promise;
 import pressweek.data.problem.RecordedChange;
 import pressweek.data.problem.Setup;
 
@@ -62,7 +58,7 @@ final class FloorBuilder {
         molds,
         folder.floor().running().stream().map(row -> state(row, byId)).toList(),
         downtime(),
-        promises(byId),
+        new PromiseBook(folder, clock, notes, jobs).promises(),
         folder.floor().recordedChanges().stream()
             .map(
                 row ->
@@ -116,52 +112,14 @@ final class FloorBuilder {
         folder.floor().presses().stream().map(PressRow::press).collect(Collectors.toSet());
     List<Downtime> all = new ArrayList<>();
     for (DowntimeRow row : folder.floor().downtime()) {
+      if (row.trial()) {
+        continue;
+      }
       Downtime.Kind kind = presses.contains(row.what()) ? Downtime.Kind.PRESS : Downtime.Kind.MOLD;
       all.add(
           new Downtime(
               kind, row.what(), clock.minute(row.from()), clock.minute(row.to()), row.reason()));
     }
     return all;
-  }
-
-  /** Promises that can be kept; the others are left out, each with a warning. */
-  private List<Promise> promises(Map<String, Job> jobs) {
-    Set<String> running = new HashSet<>();
-    folder.floor().running().forEach(row -> running.add(id(row)));
-    Set<String> lines =
-        folder.demand().orders().stream().map(OrderRow::id).collect(Collectors.toSet());
-    List<Promise> promises = new ArrayList<>();
-    for (PromisedRow row : folder.floor().promised()) {
-      Job job = jobs.get(row.id());
-      int start = clock.minute(row.start());
-      if (running.contains(row.id()) || !lines.contains(row.id())) {
-        continue;
-      }
-      if (job == null) {
-        notes.warning(
-            row.at(),
-            "order",
-            "order %s is promised to %s but is not planned; see the unplaced lines and finished stock"
-                .formatted(row.id(), row.press()));
-        continue;
-      }
-      boolean fits = job.options().stream().anyMatch(o -> o.press().equals(row.press()));
-      if (!fits) {
-        notes.warning(
-            row.at(),
-            "press",
-            "order %s is promised to %s, where none of its molds may run; the promise is left out"
-                .formatted(row.id(), row.press()));
-      } else if (start + folder.plant().moveToleranceMin() < clock.startMin()) {
-        notes.warning(
-            row.at(),
-            "start",
-            "order %s was promised for %s, is not running, and the plan starts at %s; the promise is left out"
-                .formatted(row.id(), clock.words(start), clock.words(clock.startMin())));
-      } else {
-        promises.add(new Promise(row.id(), row.press(), start));
-      }
-    }
-    return promises;
   }
 }

@@ -38,10 +38,12 @@ final class FolderChecks {
   }
 
   void check(List<Job> jobs) {
+    partsApart(jobs);
     runningOnce();
     moldsWithoutPress();
     withoutStock(jobs);
-    reservations();
+    reservations(jobs);
+    wholeInParts(jobs);
     records();
   }
 
@@ -59,6 +61,37 @@ final class FolderChecks {
       RunningRow other = row.order().isEmpty() ? null : orders.putIfAbsent(order, row);
       if (other != null) {
         notes.error(row.at(), "order", twice("order " + order, other, row));
+      }
+    }
+  }
+
+  /** The part of a line and another line must not be called the same. */
+  private void partsApart(List<Job> jobs) {
+    Map<String, At> lines = new HashMap<>();
+    folder.demand().orders().forEach(order -> lines.put(order.id(), order.at()));
+    Set<String> seen = new HashSet<>();
+    for (Job job : jobs) {
+      if (!seen.add(job.id())) {
+        notes.error(
+            lines.getOrDefault(job.id(), new At(InputFile.ORDERS.fileName(), 0)),
+            "line",
+            "order %s is a line and a part of another line; expected order and line numbers that differ"
+                .formatted(job.id()));
+      }
+    }
+  }
+
+  /** Of a line that is made over a core the part that runs must be said. */
+  private void wholeInParts(List<Job> jobs) {
+    Set<String> parts = jobs.stream().map(Job::id).collect(Collectors.toSet());
+    for (RunningRow row : folder.floor().running()) {
+      String line = row.order() + "/" + row.line();
+      if (!parts.contains(line) && parts.contains(line + "/2")) {
+        notes.error(
+            row.at(),
+            "line",
+            "order %s is made in two parts; expected line %s/1 or %s/2"
+                .formatted(line, row.line(), row.line()));
       }
     }
   }
@@ -124,8 +157,9 @@ final class FolderChecks {
   }
 
   /** Pieces reserved for an order that is not there are of use to nobody. */
-  private void reservations() {
+  private void reservations(List<Job> jobs) {
     Set<String> orders = new HashSet<>();
+    jobs.forEach(job -> orders.add(job.id()));
     folder
         .demand()
         .orders()

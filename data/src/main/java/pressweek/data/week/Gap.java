@@ -31,6 +31,13 @@ enum Gap {
   DRYING(
       "whether resins are dry in time; dryers are not planned",
       "drying by hand (resins.csv dry_h says how long)"),
+  UNDRIED("whether resins are dry in time on presses that no dryer feeds", "dryers.csv feeds"),
+  DEVICES(
+      "whether devices (controllers, heaters, grippers) are free: they are not counted",
+      "tooling.csv"),
+  SERVICE(
+      "whether molds are due for service: the shots between two services are not known",
+      "molds.csv service_shots"),
   PLASTIC_GRAMS(
       "what resin and masterbatch a run takes: a part weight or let-down is not known",
       "molds.csv part_g, colours.csv let_down_pct"),

@@ -14,4 +14,9 @@ import java.util.OptionalDouble;
 record InsertNeed(String insert, int pieces, OptionalDouble loadS, double standMm, Fit fit) {
   /** Kind and thread; an empty text is not compared. */
   record Fit(String kind, String thread) {}
+
+  /** True for a core that is molded over, which is loaded as an insert is and is none. */
+  boolean core() {
+    return insert.isEmpty() && fit.kind().isEmpty() && fit.thread().isEmpty();
+  }
 }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import pressweek.data.files.BomRow;
 import pressweek.data.files.InsertRow;
 import pressweek.data.files.OrderRow;
@@ -58,8 +59,41 @@ final class ItemReader {
     return codes.key(code);
   }
 
+  /** The value of an attribute by the code alone; empty when it says none, or cannot be read. */
+  String says(String code, String attribute) {
+    Decoded answer = decoded(code);
+    return answer.good() ? answer.item().value(attribute).orElse("") : "";
+  }
+
+  /** Why a code cannot be read; empty when it can. */
+  List<String> faults(String code) {
+    Decoded answer = decoded(code);
+    return answer.good() ? List.of() : answer.faults();
+  }
+
+  private Decoded decoded(String code) {
+    return decoded.computeIfAbsent(key(code), k -> codes.decode(code));
+  }
+
   /** What an order line's item is. */
   Attempt<ReadItem> read(OrderRow order) {
+    return read(order, sheet -> withInserts(sheet, order));
+  }
+
+  /**
+   * What an order line's item is when it is molded over a core: its inserts are in the core, but
+   * for those that {@code bom.csv} gives the item itself.
+   */
+  Attempt<ReadItem> readOver(OrderRow order) {
+    boolean own = bom.containsKey(key(order.item()));
+    return read(
+        order,
+        sheet ->
+            own ? withInserts(sheet, order) : new Done<>(new ReadItem(sheet.item(), List.of())));
+  }
+
+  private Attempt<ReadItem> read(
+      OrderRow order, Function<ItemSheet, Attempt<ReadItem>> withInserts) {
     return decode(order)
         .then(
             sheet -> {
@@ -67,13 +101,13 @@ final class ItemReader {
               sheet.set(Item.MOLD, order.mold(), Origin.ORDER, because);
               sheet.set(Item.RESIN, order.resin(), Origin.ORDER, because);
               sheet.set(Item.COLOUR, order.colour(), Origin.ORDER, because);
-              return withInserts(sheet, order);
+              return withInserts.apply(sheet);
             })
         .then(item -> new Done<>(item.with(components.getOrDefault(key(order.item()), List.of()))));
   }
 
   private Attempt<ItemSheet> decode(OrderRow order) {
-    Decoded answer = decoded.computeIfAbsent(key(order.item()), k -> codes.decode(order.item()));
+    Decoded answer = decoded(order.item());
     if (answer.good() && answer.special() && !recorded.contains(key(order.item()))) {
       return new Stopped<>(
           "the code says special, and bom.csv has no record of item \"" + order.item() + "\"",

@@ -7,12 +7,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import pressweek.data.files.DryerRow;
 import pressweek.data.files.Folder;
 import pressweek.data.files.LotRow;
-import pressweek.data.files.PressRow;
 import pressweek.data.files.RecordRow;
 import pressweek.data.problem.Declaration;
+import pressweek.data.problem.Dryer;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Kitting;
 import pressweek.data.problem.Lot;
@@ -114,15 +113,11 @@ final class KittingBuilder {
         row.reservedFor());
   }
 
+  /** The first dryer of each press. */
   private Map<String, String> dryers() {
     Map<String, String> dryers = new LinkedHashMap<>();
-    for (DryerRow row : folder.floor().dryers()) {
-      row.feeds().forEach(press -> dryers.put(press, row.dryer()));
-    }
-    for (PressRow press : folder.floor().presses()) {
-      if (!press.dryer().isEmpty()) {
-        dryers.put(press.press(), press.dryer());
-      }
+    for (Dryer dryer : PreparationBuilder.dryers(folder)) {
+      dryer.presses().forEach(press -> dryers.putIfAbsent(press, dryer.id()));
     }
     return dryers;
   }

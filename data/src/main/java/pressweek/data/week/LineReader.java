@@ -43,13 +43,46 @@ final class LineReader {
 
   /** The job of an order line that still needs pieces. */
   Attempt<Line> read(OrderRow order, Netted netted) {
-    if (!order.hold().isEmpty()) {
-      return new Stopped<>("on hold: " + order.hold(), "lift the hold in orders.csv");
-    }
-    return shop.items()
-        .read(order)
+    return read(order, quantity(order, netted));
+  }
+
+  /** What a whole line still needs, in full cartons. */
+  Quantity quantity(OrderRow order, Netted netted) {
+    int good = Amounts.multiple(netted.needed(), shop.plant().run().cartonMultiple());
+    return new Quantity(order.quantity(), netted.fromStock(), netted.made(), good);
+  }
+
+  /** The job of an order line, or of a part of it, that makes so many pieces. */
+  Attempt<Line> read(OrderRow order, Quantity quantity) {
+    return notHeld(order)
+        .then(row -> shop.items().read(row))
         .then(item -> declared(order, item))
-        .then(item -> job(order, item, netted));
+        .then(item -> job(order, item, quantity));
+  }
+
+  /** The job of the second part of a line, which is molded over a core. */
+  Attempt<Line> readOver(OrderRow order, Quantity quantity, double coreStandMm) {
+    return notHeld(order)
+        .then(row -> shop.items().readOver(row))
+        .then(item -> declared(order, item))
+        .then(item -> job(order, item.over(coreStandMm), quantity));
+  }
+
+  /** The row of what is running; empty when the line or part is not. */
+  Optional<RunningRow> running(String id) {
+    return Optional.ofNullable(running.get(id));
+  }
+
+  /** True when the line or part is running or promised to the floor. */
+  boolean bound(String id) {
+    return running.containsKey(id) || promised.contains(id);
+  }
+
+  /** The line unless it is on hold. */
+  static Attempt<OrderRow> notHeld(OrderRow order) {
+    return order.hold().isEmpty()
+        ? new Done<>(order)
+        : new Stopped<>("on hold: " + order.hold(), "lift the hold in orders.csv");
   }
 
   private Attempt<ReadItem> declared(OrderRow order, ReadItem item) {
@@ -64,10 +97,9 @@ final class LineReader {
     return shop.declarations().check(needs, item, shop.resin(resin), neededMin);
   }
 
-  private Attempt<Line> job(OrderRow order, ReadItem item, Netted netted) {
+  private Attempt<Line> job(OrderRow order, ReadItem item, Quantity quantity) {
     PlantRow plant = shop.plant();
-    int good = Amounts.multiple(netted.needed(), plant.run().cartonMultiple());
-    Quantity quantity = new Quantity(order.quantity(), netted.fromStock(), netted.made(), good);
+    int good = quantity.good();
     Set<String> needs = Needs.of(order.needs(), item.item());
     boolean asked = needs.stream().anyMatch(plant.food().needs()::contains);
     boolean kept = plant.food().keptWithFood().stream().anyMatch(c -> c.fits(item.item()));

@@ -34,6 +34,7 @@ import pressweek.data.problem.Take;
 final class MaterialsBuilder {
   private final Folder folder;
   private final PlantClock clock;
+  private final Reservations reservations;
   private final Map<String, Resin> resins = new LinkedHashMap<>();
   private final Map<ColourKey, Colour> colours = new LinkedHashMap<>();
   private final Map<String, Insert> inserts = new LinkedHashMap<>();
@@ -41,14 +42,15 @@ final class MaterialsBuilder {
 
   private record ColourKey(String resin, String colour) {}
 
-  private MaterialsBuilder(Folder folder, PlantClock clock) {
+  private MaterialsBuilder(Folder folder, Shop shop) {
     this.folder = folder;
-    this.clock = clock;
+    this.clock = shop.clock();
+    this.reservations = shop.reservations();
   }
 
   /** The materials of a week. */
-  static Materials build(Folder folder, PlantClock clock, List<Job> jobs, List<Setup> setups) {
-    MaterialsBuilder builder = new MaterialsBuilder(folder, clock);
+  static Materials build(Folder folder, Shop shop, List<Job> jobs, List<Setup> setups) {
+    MaterialsBuilder builder = new MaterialsBuilder(folder, shop);
     builder.rows();
     for (Job job : jobs) {
       builder.bare(job.resin(), job.colour());
@@ -147,6 +149,7 @@ final class MaterialsBuilder {
         folder.materials().lots().stream()
             .filter(row -> stocked.contains(row.what()))
             .map(row -> KittingBuilder.lot(row, clock))
+            .map(this::held)
             .toList();
     List<Receipt> receipts =
         folder.materials().receipts().stream()
@@ -154,6 +157,19 @@ final class MaterialsBuilder {
             .map(this::receipt)
             .toList();
     return new Stock(folder.has(InputFile.LOTS), lots, receipts);
+  }
+
+  /** A lot that is reserved for a line in parts serves the part that takes it. */
+  private Lot held(Lot lot) {
+    return new Lot(
+        lot.what(),
+        lot.id(),
+        lot.bin(),
+        lot.onHand(),
+        lot.receivedMin(),
+        lot.expiresMin(),
+        lot.status(),
+        reservations.holder(lot.what(), lot.reservedFor()));
   }
 
   private Receipt receipt(ReceiptRow row) {

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import pressweek.data.files.FamilyRow;
 import pressweek.data.problem.Item;
 import pressweek.data.problem.Mold;
 import pressweek.data.thread.Threads;
@@ -25,12 +26,19 @@ final class MoldFinder {
   private final Map<String, List<Mold>> byMakes = new HashMap<>();
   private final ItemReader items;
 
-  /** Molds, and how item codes are looked up. */
-  MoldFinder(List<Mold> molds, ItemReader items) {
+  /** Molds, what family molds make, and how item codes are looked up. */
+  MoldFinder(List<Mold> molds, List<FamilyRow> family, ItemReader items) {
     for (Mold mold : molds) {
       byId.put(mold.id(), mold);
       for (String makes : mold.use().makes()) {
         byMakes.computeIfAbsent(items.key(makes), k -> new ArrayList<>()).add(mold);
+      }
+    }
+    for (FamilyRow row : family) {
+      Mold mold = byId.get(row.mold());
+      List<Mold> makers = byMakes.computeIfAbsent(items.key(row.item()), k -> new ArrayList<>());
+      if (mold != null && !makers.contains(mold)) {
+        makers.add(mold);
       }
     }
     this.items = items;

@@ -43,15 +43,20 @@ final class OptionFinder {
   private final PressFinder presses;
   private final CycleFinder cycles;
   private final TakeFinder takes;
+  private final Families families;
 
   OptionFinder(
-      PlantRow plant, MoldFinder molds, PressFinder presses, CycleFinder cycles, TakeFinder takes) {
+      PlantRow plant, Floors floors, CycleFinder cycles, TakeFinder takes, Families families) {
     this.plant = plant;
-    this.molds = molds;
-    this.presses = presses;
+    this.molds = floors.molds();
+    this.presses = floors.presses();
     this.cycles = cycles;
     this.takes = takes;
+    this.families = families;
   }
+
+  /** Where molds and presses are looked up. */
+  record Floors(MoldFinder molds, PressFinder presses) {}
 
   /**
    * What was found.
@@ -182,7 +187,7 @@ final class OptionFinder {
   }
 
   private Attempt<Run> run(Work work, Mold mold, Timing timing) {
-    int live = mold.cavities().live();
+    int live = families.live(mold.id(), work.item().item().code()).orElse(mold.cavities().live());
     long shots = Amounts.shots(work.good(), timing.scrapPct(), live);
     double efficiency = plant.efficiencyPct();
     long runMin = Math.max(1, Amounts.minutes(shots, timing.cycleMillis(), efficiency));
@@ -196,7 +201,14 @@ final class OptionFinder {
             live,
             timing.startupShots(),
             startupGrams(mold, timing.startupShots()),
-            takes.takes(work, mold, shots, timing.startupShots()));
+            takes.takes(
+                work,
+                new TakeFinder.Shots(
+                    mold,
+                    families.beside(mold.id(), work.item().item().code()),
+                    live,
+                    shots,
+                    timing.startupShots())));
     Pace pace =
         new Pace(
             timing.cycleMillis(),

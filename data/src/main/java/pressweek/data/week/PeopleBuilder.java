@@ -26,6 +26,7 @@ final class PeopleBuilder {
         row.role(),
         folder.plant().hours().shifts().stream()
             .map(Shift::name)
+            .filter(shift -> !folder.plant().hours().opening().unattended().contains(shift))
             .filter(shift -> row.shifts().isEmpty() || row.shifts().contains(shift))
             .toList(),
         folder.floor().presses().stream()

@@ -30,7 +30,7 @@ final class PreparationBuilder {
   }
 
   /** Those of dryers.csv, then those that only a press names. */
-  private static List<Dryer> dryers(Folder folder) {
+  static List<Dryer> dryers(Folder folder) {
     Map<String, OptionalDouble> hoppers = new LinkedHashMap<>();
     Map<String, List<String>> presses = new LinkedHashMap<>();
     for (DryerRow row : folder.floor().dryers()) {
@@ -38,8 +38,8 @@ final class PreparationBuilder {
       presses.computeIfAbsent(row.dryer(), d -> new ArrayList<>()).addAll(row.feeds());
     }
     for (PressRow row : folder.floor().presses()) {
-      if (!row.dryer().isEmpty()) {
-        List<String> fed = presses.computeIfAbsent(row.dryer(), d -> new ArrayList<>());
+      for (String dryer : row.dryers()) {
+        List<String> fed = presses.computeIfAbsent(dryer, d -> new ArrayList<>());
         if (!fed.contains(row.press())) {
           fed.add(row.press());
         }

@@ -1,6 +1,8 @@
 package pressweek.data.week;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import pressweek.data.problem.Item;
 
 /**
@@ -24,6 +26,14 @@ record ReadItem(Item item, List<InsertNeed> inserts, List<ComponentNeed> compone
   /** The same with these tips, cartons and labels. */
   ReadItem with(List<ComponentNeed> others) {
     return new ReadItem(item, inserts, others);
+  }
+
+  /** The same over a core, which is loaded as an insert is and stands out as far as it says. */
+  ReadItem over(double coreStandMm) {
+    List<InsertNeed> loaded = new ArrayList<>(inserts);
+    loaded.add(
+        new InsertNeed("", 1, OptionalDouble.empty(), coreStandMm, new InsertNeed.Fit("", "")));
+    return new ReadItem(item, loaded, components);
   }
 
   /** The value of an attribute; empty when the item does not have it. */

@@ -110,6 +110,8 @@ public final class RunExplainer {
     shop.molds().forEach(mold -> known.addAll(mold.use().makes()));
     folder.demand().orders().stream().map(OrderRow::item).forEach(known::add);
     folder.materials().bom().forEach(row -> known.add(row.item()));
+    folder.arranged().family().forEach(row -> known.add(row.item()));
+    folder.arranged().stages().forEach(row -> known.addAll(List.of(row.item(), row.core())));
     return known.contains(item.strip())
         ? Optional.empty()
         : Optional.of(Notes.unknown("item", item, "molds.csv makes, orders.csv or bom.csv", known));
@@ -203,7 +205,7 @@ public final class RunExplainer {
 
   private Optional<DryerRow> dryer(PressRow press) {
     return folder.floor().dryers().stream()
-        .filter(row -> row.dryer().equals(press.dryer()) || row.feeds().contains(press.press()))
+        .filter(row -> press.dryers().contains(row.dryer()) || row.feeds().contains(press.press()))
         .findFirst();
   }
 

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import pressweek.data.files.Folder;
 import pressweek.data.files.OrderRow;
+import pressweek.data.problem.Arrangements;
 import pressweek.data.problem.Deadline;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Kitting;
@@ -20,9 +21,14 @@ import pressweek.data.problem.Unplaced;
  * @param unplaced lines that cannot
  * @param materials materials that go into them, among all others of the plant
  * @param kitting what their kits need
+ * @param arranged what is arranged for them, links between their parts among it
  */
 public record RushWeek(
-    List<Job> jobs, List<Unplaced> unplaced, Materials materials, Kitting kitting) {
+    List<Job> jobs,
+    List<Unplaced> unplaced,
+    Materials materials,
+    Kitting kitting,
+    Arrangements arranged) {
   public RushWeek {
     jobs = List.copyOf(jobs);
     unplaced = List.copyOf(unplaced);
@@ -45,16 +51,22 @@ public record RushWeek(
               int start = week.plant().hours().startMin();
               List<Job> jobs = new ArrayList<>();
               for (Job job : week.jobs()) {
-                if (ids.contains(job.id())) {
+                if (isOf(ids, job.id())) {
                   jobs.add(from(job, start, nowMin));
                 }
               }
               return new RushWeek(
                   jobs,
-                  week.unplaced().stream().filter(u -> ids.contains(u.id())).toList(),
+                  week.unplaced().stream().filter(u -> isOf(ids, u.id())).toList(),
                   week.materials(),
-                  week.kitting().orElse(Kitting.NONE));
+                  week.kitting().orElse(Kitting.NONE),
+                  week.arranged());
             });
+  }
+
+  /** True for a line, and for a part of one that is made in several. */
+  private static boolean isOf(Set<String> lines, String id) {
+    return lines.stream().anyMatch(line -> id.equals(line) || id.startsWith(line + "/"));
   }
 
   /** The job with its hours before molding counted from the present. */

@@ -33,6 +33,9 @@ final class Shop {
   private final PressFinder presses;
   private final CycleFinder cycles;
   private final OptionFinder options;
+  private final Families families;
+  private final Stages stages;
+  private final Reservations reservations;
   private final Tips tips;
   private final Declarations declarations;
 
@@ -57,12 +60,16 @@ final class Shop {
             new CustomerParts(folder.demand().customerParts(), codes),
             worded ? guide.map(WordReader::new) : Optional.empty());
     items = new ItemReader(codes, names, inserts, rows.bom());
-    moldFinder = new MoldFinder(molds, items);
+    moldFinder = new MoldFinder(molds, folder.arranged().family(), items);
+    families = new Families(folder.arranged().family(), items);
+    stages = new Stages(folder.arranged().stages(), items);
+    reservations = new Reservations(rows.lots(), clock);
     presses = new PressFinder(plant.fit(), folder.floor().presses());
-    TakeFinder takes =
-        new TakeFinder(plant.run(), new Reservations(rows.lots(), clock), new PlasticFinder(rows));
+    TakeFinder takes = new TakeFinder(plant.run(), reservations, new PlasticFinder(rows));
     cycles = new CycleFinder(plant.run(), folder.floor().standards());
-    options = new OptionFinder(plant, moldFinder, presses, cycles, takes);
+    options =
+        new OptionFinder(
+            plant, new OptionFinder.Floors(moldFinder, presses), cycles, takes, families);
     tips = new Tips(rows.inserts(), rows.bom(), items::key);
     declarations =
         new Declarations(
@@ -105,6 +112,23 @@ final class Shop {
     return options;
   }
 
+  Families families() {
+    return families;
+  }
+
+  Stages stages() {
+    return stages;
+  }
+
+  Reservations reservations() {
+    return reservations;
+  }
+
+  /** True when the planner counts dryers. */
+  boolean dryingPlanned() {
+    return folder.has(InputFile.DRYERS) && folder.plant().heat().planned();
+  }
+
   Tips tips() {
     return tips;
   }
@@ -138,15 +162,18 @@ final class Shop {
     if (!colour.isEmpty() && !light) {
       gaps.add(Gap.COLOUR);
     }
-    if (resin(resin).filter(row -> row.dryH().orElse(0) > 0).isPresent()) {
+    boolean dried = resin(resin).filter(row -> row.dryH().orElse(0) > 0).isPresent();
+    if (dried && !dryingPlanned()) {
       gaps.add(Gap.DRYING);
     }
     boolean nothingSaid = item.inserts().isEmpty() && !guided;
-    boolean noNumber = item.inserts().stream().anyMatch(need -> need.insert().isEmpty());
+    boolean noNumber =
+        item.inserts().stream().anyMatch(need -> need.insert().isEmpty() && !need.core());
     if (nothingSaid || noNumber) {
       gaps.add(Gap.INSERT_PARTS);
     }
-    if (!item.inserts().isEmpty() && !folder.has(InputFile.LOTS)) {
+    boolean inserted = item.inserts().stream().anyMatch(need -> !need.core());
+    if (inserted && !folder.has(InputFile.LOTS)) {
       gaps.add(Gap.INSERT_STOCK);
     }
     return gaps;

@@ -33,26 +33,32 @@ final class TakeFinder {
     }
   }
 
-  /** A run by its shots, and the parts of its start-up shots that take inserts and tips. */
-  private record Shots(Mold mold, long shots, int startup) {
+  /**
+   * A run by its shots, and the parts of its start-up shots that take inserts and tips.
+   *
+   * @param beside what a family mold makes beside the item
+   * @param live cavities that make the item
+   * @param shots shots of the run
+   * @param startup shots after a change, which take inserts and tips unless the mold runs them with
+   *     plugs
+   */
+  record Shots(Mold mold, List<Families.Beside> beside, int live, long shots, int startup) {
+    Shots of(Families.Beside other) {
+      return new Shots(mold, List.of(), other.cavities(), shots, startup);
+    }
+
     long parts() {
-      return shots * mold.cavities().live();
+      return shots * live;
     }
 
     int startupParts() {
-      return mold.change().dummyPlugs() ? 0 : startup * mold.cavities().live();
+      return mold.change().dummyPlugs() ? 0 : startup * live;
     }
   }
 
-  /**
-   * What a run takes, each component once.
-   *
-   * @param shots shots of the run
-   * @param startupShots shots after a change, which take inserts and tips unless the mold runs them
-   *     with plugs
-   */
-  List<Take> takes(Work work, Mold mold, long shots, int startupShots) {
-    Map<String, Amount> needs = needs(work, new Shots(mold, shots, startupShots));
+  /** What a run takes, each component once. */
+  List<Take> takes(Work work, Shots shots) {
+    Map<String, Amount> needs = needs(work, shots);
     List<Take> takes = new ArrayList<>();
     needs.forEach(
         (id, amount) -> {
@@ -78,6 +84,7 @@ final class TakeFinder {
               : new Amount(need.kind(), Amounts.packs(work.good(), need.pieces(), need.per()), 0);
       needs.merge(need.id(), amount, Amount::and);
     }
+    shots.beside().forEach(other -> beside(needs, other.item(), shots.of(other)));
     plastic
         .masses(work.item(), shots.mold(), shots.shots(), shots.startup())
         .forEach(
@@ -89,9 +96,28 @@ final class TakeFinder {
     return needs;
   }
 
-  /** What is in every part, good or not: inserts and tips. */
+  /** Inserts and tips of what is made beside, of which no samples are kept. */
+  private void beside(Map<String, Amount> needs, ReadItem item, Shots shots) {
+    for (InsertNeed need : item.inserts()) {
+      if (!need.insert().isEmpty()) {
+        Amount amount = inParts(Component.INSERT, need.pieces(), shots, 0);
+        needs.merge(need.insert(), amount, Amount::and);
+      }
+    }
+    for (ComponentNeed need : item.components()) {
+      if (need.kind() == Component.TIP) {
+        needs.merge(need.id(), inParts(need.kind(), need.pieces(), shots, 0), Amount::and);
+      }
+    }
+  }
+
   private Amount inParts(Component kind, int pieces, Shots shots) {
-    int run = Amounts.inserts(shots.parts(), pieces, figures.insertLossPct(), figures.samples());
+    return inParts(kind, pieces, shots, figures.samples());
+  }
+
+  /** What is in every part, good or not: inserts and tips. */
+  private Amount inParts(Component kind, int pieces, Shots shots, int samples) {
+    int run = Amounts.inserts(shots.parts(), pieces, figures.insertLossPct(), samples);
     return new Amount(kind, run, shots.startupParts() * pieces);
   }
 

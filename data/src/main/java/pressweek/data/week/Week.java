@@ -2,6 +2,7 @@ package pressweek.data.week;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,14 +15,17 @@ import pressweek.data.files.InputError.Severity;
 import pressweek.data.files.OrderRow;
 import pressweek.data.files.PlantRow;
 import pressweek.data.files.PromisedRow;
+import pressweek.data.files.RunningRow;
 import pressweek.data.guide.GuideReader;
 import pressweek.data.problem.Calendar;
 import pressweek.data.problem.Floor;
 import pressweek.data.problem.Hours;
 import pressweek.data.problem.Job;
+import pressweek.data.problem.Link;
 import pressweek.data.problem.Plant;
 import pressweek.data.problem.PressState;
 import pressweek.data.problem.Problem;
+import pressweek.data.problem.Setup;
 import pressweek.data.problem.Shift;
 import pressweek.data.problem.Unplaced;
 import pressweek.data.week.Attempt.Done;
@@ -35,12 +39,16 @@ public final class Week {
   private final Notes notes = new Notes();
   private final Gaps gaps = new Gaps();
   private final List<Job> jobs = new ArrayList<>();
+  private final List<Link> links = new ArrayList<>();
   private final List<Unplaced> unplaced = new ArrayList<>();
+  private final ArrangementsBuilder arranging;
+  private int planned;
 
   private Week(Folder folder, GuideReader.Result guide, int nowMin) {
     this.folder = folder;
     this.clock = PlantClock.of(folder.plant(), nowMin);
     this.shop = new Shop(folder, guide.guide(), clock);
+    this.arranging = new ArrangementsBuilder(folder, shop);
   }
 
   /**
@@ -76,23 +84,24 @@ public final class Week {
   private Problem problem() {
     lines();
     new FolderChecks(folder, shop, notes).check(jobs);
+    arranging.check(notes);
     Floor floor = new FloorBuilder(folder, clock, notes).build(shop.molds(), jobs);
+    List<Setup> barrels = floor.states().stream().map(PressState::setup).toList();
     plantGaps();
     return new Problem(
         plant(),
         floor,
-        MaterialsBuilder.build(
-            folder, clock, jobs, floor.states().stream().map(PressState::setup).toList()),
+        MaterialsBuilder.build(folder, shop, jobs, barrels),
         jobs,
         unplaced,
         gaps.notChecked(),
-        Optional.of(new KittingBuilder(folder, shop).build(jobs)));
+        Optional.of(new KittingBuilder(folder, shop).build(jobs)),
+        Optional.of(arranging.build(jobs, links, barrels)));
   }
 
   private void lines() {
     Set<String> promised =
         folder.floor().promised().stream().map(PromisedRow::id).collect(Collectors.toSet());
-    LineReader reader = new LineReader(shop, folder.floor().running(), promised);
     for (FaultyOrder order : folder.demand().faulty()) {
       unplaced.add(
           new Unplaced(
@@ -104,9 +113,10 @@ public final class Week {
               "correct the line in orders.csv"));
     }
     List<OrderRow> orders = named();
-    Map<String, Netted> netted =
-        FinishedStock.net(
-            orders, folder.demand().stock(), folder.floor().running(), clock, shop.items()::key);
+    FinishedStock finished = new FinishedStock(folder.demand().stock(), shop.items()::key);
+    Map<String, Netted> netted = finished.net(orders, made(orders), clock);
+    JobFinder finder =
+        new JobFinder(shop, new LineReader(shop, folder.floor().running(), promised), finished);
     for (OrderRow order : orders) {
       Netted still = netted.getOrDefault(order.id(), new Netted(0, 0, order.quantity()));
       if (still.needed() == 0) {
@@ -116,9 +126,28 @@ public final class Week {
             "order %s has its pieces: %d from finished stock, %d made; nothing to make"
                 .formatted(order.id(), still.fromStock(), still.made()));
       } else {
-        line(order, still, reader.read(order, still));
+        line(order, still, finder.find(order, still));
       }
     }
+  }
+
+  /** Good pieces of runs in progress by line; of an item over a core those of its second part. */
+  private Map<String, Integer> made(List<OrderRow> orders) {
+    Map<String, String> lines = new HashMap<>();
+    for (OrderRow order : orders) {
+      boolean staged = shop.stages().of(order.item()).isPresent();
+      lines.putIfAbsent(order.part(2).id(), order.id());
+      if (!staged) {
+        lines.putIfAbsent(order.part(1).id(), order.id());
+      }
+    }
+    orders.forEach(order -> lines.put(order.id(), order.id()));
+    Map<String, Integer> made = new HashMap<>();
+    for (RunningRow row : folder.floor().running()) {
+      String line = row.order() + "/" + row.line();
+      made.merge(lines.getOrDefault(line, line), row.goodMade(), Integer::sum);
+    }
+    return made;
   }
 
   /** The order lines whose item is known by its code; the others are unplaced. */
@@ -142,11 +171,17 @@ public final class Week {
     return named;
   }
 
-  private void line(OrderRow order, Netted still, Attempt<LineReader.Line> attempt) {
-    if (attempt instanceof Done<LineReader.Line> done) {
-      jobs.add(done.value().job());
-      gaps.line(done.value().gaps());
-    } else if (attempt instanceof Stopped<LineReader.Line> stopped) {
+  private void line(OrderRow order, Netted still, Attempt<Made> attempt) {
+    if (attempt instanceof Done<Made> done) {
+      Made made = done.value();
+      jobs.addAll(made.jobs());
+      made.link().ifPresent(links::add);
+      Set<Gap> open = EnumSet.noneOf(Gap.class);
+      open.addAll(made.gaps());
+      made.jobs().forEach(job -> open.addAll(arranging.gaps(job)));
+      gaps.line(open);
+      planned++;
+    } else if (attempt instanceof Stopped<Made> stopped) {
       unplaced.add(
           new Unplaced(
               order.order(),
@@ -178,7 +213,9 @@ public final class Week {
     if (estimated) {
       open.add(Gap.ESTIMATES);
     }
-    jobs.forEach(job -> gaps.line(open));
+    for (int line = 0; line < planned; line++) {
+      gaps.line(open);
+    }
   }
 
   private Plant plant() {

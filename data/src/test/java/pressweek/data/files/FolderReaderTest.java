@@ -178,7 +178,7 @@ class FolderReaderTest {
     assertThat(mold.dummyPlugs()).isTrue();
     assertThat(mold.changeMin()).isEqualTo(OptionalInt.of(45));
     assertThat(mold.availableFrom()).contains(new When.Day(LocalDate.of(2026, 12, 2)));
-    assertThat(mold.shotsToService()).hasValue(12000);
+    assertThat(mold.service().shotsToService()).hasValue(12000);
   }
 
   @Test

@@ -29,9 +29,19 @@ import pressweek.data.plan.Pull;
 import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
 import pressweek.data.plan.Settings;
+import pressweek.data.problem.Arrangements;
+import pressweek.data.problem.CountedThing;
+import pressweek.data.problem.DeviceNeed;
+import pressweek.data.problem.Drying;
 import pressweek.data.problem.JobBuilder;
+import pressweek.data.problem.Link;
+import pressweek.data.problem.MoldService;
+import pressweek.data.problem.Opening;
 import pressweek.data.problem.Setup;
 import pressweek.data.problem.SmallPlant;
+import pressweek.data.problem.Surplus;
+import pressweek.data.problem.Terms;
+import pressweek.data.problem.Trial;
 
 class PlanFileTest {
   @TempDir private Path folder;
@@ -98,6 +108,52 @@ class PlanFileTest {
     assertThat(plan.problem().plant().crew().people()).isEmpty();
     assertThat(plan.problem().plant().hours().shifts())
         .allSatisfy(s -> assertThat(s.inspectors()).isEmpty());
+  }
+
+  @Test
+  void aPlanOfBeforeArrangementsWereKeptIsRead() throws IOException {
+    Path file = folder.resolve("plan.json");
+    PlanFile.write(smallPlan(), file);
+    assertThat(file).content().doesNotContain("\"arrangements\"");
+    assertThat(PlanFile.read(file).plan().orElseThrow().problem().arranged())
+        .isEqualTo(Arrangements.NONE);
+  }
+
+  @Test
+  void everythingThatIsArrangedIsReadAsItWasWritten() throws IOException {
+    int start = SmallPlant.START;
+    Arrangements all =
+        new Arrangements(
+            List.of(new CountedThing("PIN", 2)),
+            List.of(new DeviceNeed("M1", "OIL")),
+            List.of(new MoldService("M1", -40, 50_000, 480)),
+            List.of(new Trial("P1", "M2", start + 60, start + 120, 1, "new gate")),
+            List.of(new Link("A/1/2", "A/1/1", 240)),
+            List.of(new Surplus("M2", "B", 2)),
+            new Opening(List.of(new Opening.Overtime("all", 21_000_000)), List.of("ghost")),
+            new Arrangements.Settled(
+                new Drying(
+                    List.of(new Drying.Feed("D1", List.of("P1", "P2"))),
+                    List.of(new Drying.Dried("ABS", "RED", "ABS", 180)),
+                    20),
+                new Terms(240, 1, 2, 3, List.of(new Terms.Place("A/1", "P1", start + 30)))));
+    Plan small = smallPlan();
+    Plan plan =
+        new Plan(
+            small.head(),
+            small.problem().with(all),
+            small.runs(),
+            small.dismounts(),
+            small.pulls(),
+            small.unplaced(),
+            small.unplacedCharges(),
+            small.figures());
+    Path file = folder.resolve("plan.json");
+    PlanFile.write(plan, file);
+    assertThat(PlanFile.read(file).plan().orElseThrow().problem().arranged()).isEqualTo(all);
+    assertThat(file)
+        .content()
+        .contains("\"from\" : \"2026-11-30T02:00+01:00\"", "\"shots_left\" : -40");
   }
 
   private static Plan smallPlan() {
@@ -204,7 +260,9 @@ class PlanFileTest {
     assertThat(lengths)
         .containsExactlyInAnyOrder(
             "afterMin",
+            "campaignMin",
             "changeMin",
+            "cleanMin",
             "darkerMin",
             "downMin",
             "firstArticleMin",
@@ -215,6 +273,7 @@ class PlanFileTest {
             "lighterPer100Min",
             "moldMin",
             "moveToleranceMin",
+            "restMin",
             "runMin",
             "sameMin",
             "startupMin",

@@ -100,7 +100,7 @@ class PlantReaderTest {
     assertThat(plant.run())
         .isEqualTo(
             new PlantRow.RunFigures(3, 10, 1000, 250, new PlantRow.Loading(3, 5, 2), 0.5, 5, 1));
-    assertThat(plant.heat()).isEqualTo(new PlantRow.Heat(1, 120, 5));
+    assertThat(plant.heat()).isEqualTo(new PlantRow.Heat(1, 20, true, 120, 5));
     assertThat(plant.food()).isEqualTo(new PlantRow.Food(List.of("food"), List.of()));
     assertThat(plant.extraHours()).isEqualTo(new PlantRow.ExtraHours(0, List.of(), List.of()));
     assertThat(plant.moveToleranceMin()).isEqualTo(60);

@@ -35,6 +35,9 @@ class CpSatTest {
   private static final double WORK = 4;
   private static final double LEAST_SHARE_PROVED = 0.9;
 
+  /** What dismounts at another time may be worth in the mean: measured 0.02 on the first 24 weeks. */
+  private static final double MOST_GAP_PCT = 0.1;
+
   private enum Cause {
     NONE,
     WAITS,
@@ -70,7 +73,9 @@ class CpSatTest {
         .as("weeks in which CP-SAT proved its plan")
         .isGreaterThanOrEqualTo((long) (LEAST_SHARE_PROVED * duels.size()));
     assertThat(duels).as("both find the same somewhere").anyMatch(d -> d.cause() == Cause.NONE);
-    assertThat(duels).as("waiting pays somewhere").anyMatch(d -> d.cause() == Cause.WAITS);
+    assertThat(duels).as("waiting on purpose is found").noneMatch(d -> d.cause() == Cause.WAITS);
+    double mean = duels.stream().mapToDouble(Duel::gapPct).average().orElseThrow();
+    assertThat(mean).as("mean gap in percent").isLessThan(MOST_GAP_PCT);
   }
 
   private static Duel duel(long seed) {

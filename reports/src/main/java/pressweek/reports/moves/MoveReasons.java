@@ -43,8 +43,14 @@ final class MoveReasons {
   String isNew(Run run) {
     boolean was = earlier.unplaced().stream().anyMatch(u -> u.id().equals(run.job()));
     Optional<FloorEvent> rush =
-        moves.events().stream().filter(e -> e.says(EventKind.RUSH, run.job())).findFirst();
+        moves.events().stream().filter(e -> isRush(e, run.job())).findFirst();
     return was ? "it had no place before" : rush.map(MoveReasons::words).orElse("new order line");
+  }
+
+  /** True for the event of a new line, or of the line of which it is a part. */
+  private static boolean isRush(FloorEvent event, String line) {
+    return event.says(EventKind.RUSH, line)
+        || event.kind() == EventKind.RUSH && line.startsWith(event.what() + "/");
   }
 
   /** Why a run moved. */

@@ -26,10 +26,16 @@ public final class Audit {
     Week week = Week.of(problem, plan);
     CompleteCheck.check(week, findings);
     PressCheck.check(week, findings);
+    OpeningCheck.check(week, findings);
     HoursCheck.check(week, findings);
     MoldCheck.check(week, findings);
     ChangeCheck.check(week, findings);
     SetterCheck.check(week, findings);
+    InspectorCheck.check(week, findings);
+    CountedCheck.check(week, findings);
+    ServiceCheck.check(week, findings);
+    LinkCheck.check(week, findings);
+    DryerCheck.check(week, findings);
     OperatorCheck.check(week, findings);
     ResinCheck.check(week, findings);
     RunningCheck.check(week, findings);
@@ -41,6 +47,7 @@ public final class Audit {
     WaitCheck.check(week, findings);
     Ledger ledger = new Ledger(week);
     ChargeCheck.check(week, ledger, findings);
+    WholeCheck.check(week, findings);
     FigureCheck.check(week, ledger, findings);
     return findings.all();
   }

@@ -122,6 +122,7 @@ final class FigureCheck {
     for (Job job : ChargeCheck.unplacedJobs(week)) {
       due.merge(Rule.UNPLACED, ledger.unplaced(job), Long::sum);
     }
+    WholeCharge.due(week).forEach(charge -> due.merge(charge.rule(), charge.amount(), Long::sum));
     due.values().removeIf(cost -> cost == 0);
     Map<Rule, Long> said = week.plan().figures().costByRule();
     Set<Rule> rules = new TreeSet<>(due.keySet());

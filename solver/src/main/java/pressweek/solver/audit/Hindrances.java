@@ -11,6 +11,7 @@ import pressweek.data.problem.Option;
 /** What keeps a running job from going on. */
 final class Hindrances {
   private final Spans working;
+  private final Spans hours;
   private final long minutes;
   private final List<Balance.Shortage> operators;
   private final List<MoldAway> away;
@@ -18,6 +19,7 @@ final class Hindrances {
 
   private Hindrances(PressWalk walk, Option option, long minutes, Week week, Others others) {
     working = walk.time().working();
+    hours = walk.time().hours(week.ids().handLoad(option.mold()));
     this.minutes = minutes;
     long need = option.pace().operatorThousandths();
     operators =
@@ -59,7 +61,7 @@ final class Hindrances {
   OptionalLong firstStart(long from, long before) {
     OptionalLong start = working.next(from);
     while (start.isPresent() && start.getAsLong() < before) {
-      OptionalLong end = working.end(start.getAsLong(), minutes);
+      OptionalLong end = hours.end(start.getAsLong(), minutes);
       if (end.isEmpty()) {
         return OptionalLong.empty();
       }

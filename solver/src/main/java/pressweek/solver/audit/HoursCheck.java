@@ -33,7 +33,8 @@ final class HoursCheck {
 
   private void run(Step step) {
     Run run = step.run();
-    working(step.runSpan(), run.id(), Words.of(run));
+    Spans hours = walk.time().hours(week.ids().handLoad(run.mold()));
+    working(step.runSpan(), hours, run.id(), Words.of(run));
     planStart(Math.min(run.startMin(), run.change().startMin()), run.id(), Words.of(run));
   }
 
@@ -80,7 +81,7 @@ final class HoursCheck {
 
   /** What changes and dismounts have in common: they take their minutes within one stretch. */
   private void exchange(Span span, long minutes, String subject, String words) {
-    if (!working(span, subject, words)) {
+    if (!working(span, walk.time().working(), subject, words)) {
       return;
     }
     long worked = walk.time().working().minutes(span);
@@ -109,7 +110,8 @@ final class HoursCheck {
     }
   }
 
-  private boolean working(Span span, String subject, String words) {
+  /** Work starts while the press works and ends in the given hours. */
+  private boolean working(Span span, Spans hours, String subject, String words) {
     Clock clock = week.clock();
     if (span.isEmpty()) {
       findings.add(
@@ -120,7 +122,7 @@ final class HoursCheck {
       return false;
     }
     boolean starts = walk.time().working().contains(span.fromMin());
-    boolean ends = walk.time().working().contains(span.toMin() - 1);
+    boolean ends = hours.contains(span.toMin() - 1);
     if (!starts || !ends) {
       findings.add(
           Rule.PRESS_HOURS,
@@ -136,7 +138,8 @@ final class HoursCheck {
 
   private void minutes(Stay stay) {
     Span span = stay.step().runSpan();
-    long worked = walk.time().working().minutes(span);
+    Spans hours = walk.time().hours(week.ids().handLoad(stay.run().mold()));
+    long worked = hours.minutes(span);
     if (!span.isEmpty() && worked != stay.minutes()) {
       findings.add(
           Rule.RUN_TIME,

@@ -48,6 +48,11 @@ final class Ids {
     return Optional.ofNullable(molds.get(id));
   }
 
+  /** True when inserts are loaded into the mold by hand, and when the mold is not known. */
+  boolean handLoad(String id) {
+    return mold(id).map(Mold::handLoad).orElse(true);
+  }
+
   Optional<Resin> resin(String id) {
     return Optional.ofNullable(resins.get(id));
   }

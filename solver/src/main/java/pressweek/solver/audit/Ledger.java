@@ -15,6 +15,7 @@ import pressweek.data.problem.Press;
 import pressweek.data.problem.Rates;
 import pressweek.data.problem.Resin;
 import pressweek.data.problem.Shipping;
+import pressweek.data.problem.Terms;
 
 /**
  * What runs, dismounts and unplaced lines cost by section "Charges" of docs/rules.md, thousandths
@@ -75,6 +76,7 @@ final class Ledger {
     charges.put(Rule.PURGE, share(price, due.purgeG(), 1000));
     charges.put(Rule.START_UP, share(price, startupG, 1000));
     charges.put(Rule.PRESS_RATE, pressRate(stay));
+    charges.put(Rule.MOVED, moved(stay));
     charges.put(Rule.KEPT_PRESS, otherWork ? share(rates.keptPressHour(), runMin, 60) : 0L);
     charges.values().removeIf(amount -> amount == 0);
     return charges;
@@ -89,6 +91,20 @@ final class Ledger {
   /** What minutes of change or dismount cost. */
   long change(long minutes) {
     return share(rates.changeHour(), minutes, 60);
+  }
+
+  private long moved(Stay stay) {
+    Terms terms = week.problem().arranged().terms();
+    long tolerance = week.problem().plant().moveToleranceMin();
+    return terms.earlier().stream()
+        .filter(place -> place.job().equals(stay.job().id()))
+        .limit(1)
+        .filter(
+            place ->
+                !place.press().equals(stay.run().press())
+                    || Math.abs((long) stay.run().startMin() - place.startMin()) > tolerance)
+        .mapToLong(place -> terms.movedRun())
+        .sum();
   }
 
   private long lateness(Job job, long readyMin) {
@@ -126,7 +142,7 @@ final class Ledger {
   }
 
   /** {@code amount x times / divisor}, rounded down. */
-  private static long share(long amount, long times, long divisor) {
+  static long share(long amount, long times, long divisor) {
     BigInteger[] parts =
         BigInteger.valueOf(amount)
             .multiply(BigInteger.valueOf(times))

@@ -7,6 +7,7 @@ import java.util.Map;
 import pressweek.data.problem.Downtime;
 import pressweek.data.problem.Mold;
 import pressweek.data.problem.Problem;
+import pressweek.data.problem.Trial;
 
 /**
  * A time in which a mold is away.
@@ -15,13 +16,16 @@ import pressweek.data.problem.Problem;
  * @param reason in words
  */
 record MoldAway(Span span, String reason) {
-  /** Downtime of molds, and the time before a mold is available, by mold. */
+  /** Downtime of molds, their trials, and the time before a mold is available, by mold. */
   static Map<String, List<MoldAway>> byMold(Problem problem) {
     Map<String, List<MoldAway>> away = new HashMap<>();
     for (Downtime time : problem.floor().downtime()) {
       if (time.kind() == Downtime.Kind.MOLD) {
         add(away, time.id(), new Span(time.fromMin(), time.toMin()), time.reason());
       }
+    }
+    for (Trial trial : problem.arranged().trials()) {
+      add(away, trial.mold(), new Span(trial.fromMin(), trial.toMin()), trial.reason());
     }
     for (Mold mold : problem.floor().molds()) {
       mold.change()

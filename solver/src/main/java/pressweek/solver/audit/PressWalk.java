@@ -30,4 +30,9 @@ record PressWalk(
     dismounts = List.copyOf(dismounts);
     strayDismounts = List.copyOf(strayDismounts);
   }
+
+  /** True when nothing takes the mold off that it holds last. */
+  boolean holdsAtEnd(String mold) {
+    return holds.stream().anyMatch(h -> h.mold().equals(mold) && h.toMin() == Long.MAX_VALUE);
+  }
 }

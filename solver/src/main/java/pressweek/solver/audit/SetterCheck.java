@@ -19,6 +19,10 @@ final class SetterCheck {
     }
     Balance setters = new Balance();
     week.shifts().forEach(shift -> setters.add(shift.span(), shift.shift().setters()));
+    week.problem()
+        .arranged()
+        .trials()
+        .forEach(trial -> setters.add(new Span(trial.fromMin(), trial.toMin()), -trial.setters()));
     List<Work> works = works(week);
     for (Work work : works) {
       taken(week, work, crew.setterSharePct()).forEach(span -> setters.take(span, 1));
@@ -34,7 +38,7 @@ final class SetterCheck {
                   week.clock().text(last.span().fromMin()),
                   week.clock().text(overload.shortage().span().fromMin(), last.span().fromMin()),
                   overload.shortage().taken(),
-                  overload.shortage().there()));
+                  Math.max(0, overload.shortage().there())));
     }
     if (!crew.changeMaySpanGap()) {
       house(week, works, findings);

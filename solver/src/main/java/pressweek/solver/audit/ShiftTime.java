@@ -21,7 +21,14 @@ record ShiftTime(Shift shift, Span span, List<Span> breaks) {
     breaks = List.copyOf(breaks);
   }
 
-  /** All shifts that begin from the first day to the last; none begins on a closed day. */
+  String name() {
+    return shift.name();
+  }
+
+  /**
+   * All shifts that begin from the first day to the last; none begins on a closed day. Overtime
+   * counts whether it is opened or not.
+   */
   static List<ShiftTime> all(Hours hours, Clock clock, LocalDate first, LocalDate last) {
     Set<LocalDate> closed = Set.copyOf(hours.closed());
     List<ShiftTime> times = new ArrayList<>();

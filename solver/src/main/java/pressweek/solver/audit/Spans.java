@@ -41,6 +41,13 @@ final class Spans {
     return new Spans(merged);
   }
 
+  /** The minutes of this set and those of the other. */
+  Spans plus(Spans other) {
+    List<Span> both = new ArrayList<>(spans);
+    both.addAll(other.spans);
+    return union(both);
+  }
+
   /** The minutes of this set that are not in the other. */
   Spans minus(Spans other) {
     List<Span> rest = new ArrayList<>();

@@ -23,7 +23,7 @@ import pressweek.data.problem.Problem;
  * @param plan the plan as it is to be checked
  * @param clock the plant's clock
  * @param ids the problem by ids
- * @param shifts all shifts of the time in question
+ * @param roster the shifts of the time in question
  * @param reckoner what changes must be
  * @param walks what happens on each press, in the plant's order
  */
@@ -32,7 +32,7 @@ record Week(
     Plan plan,
     Clock clock,
     Ids ids,
-    List<ShiftTime> shifts,
+    Roster roster,
     ChangeReckoner reckoner,
     List<PressWalk> walks) {
   private static final long DAY_MIN = 24 * 60;
@@ -46,7 +46,6 @@ record Week(
   private static final long DAYS_AFTER = 2 * 366;
 
   Week {
-    shifts = List.copyOf(shifts);
     walks = List.copyOf(walks);
   }
 
@@ -55,37 +54,43 @@ record Week(
     Clock clock = new Clock(hours.zone());
     Ids ids = new Ids(problem);
     Span days = days(hours, plan);
-    List<ShiftTime> shifts =
+    List<ShiftTime> all =
         ShiftTime.all(hours, clock, clock.day(days.fromMin()), clock.day(days.toMin()));
+    Roster roster = Roster.of(problem, plan, all);
     ChangeReckoner reckoner = new ChangeReckoner(problem, ids);
     Map<String, List<Run>> runs = plan.runs().stream().collect(Collectors.groupingBy(Run::press));
     Map<String, List<Dismount>> dismounts =
         plan.dismounts().stream().collect(Collectors.groupingBy(Dismount::press));
-    List<PressWalk> walks = new ArrayList<>();
+    List<PressWalker> walkers = new ArrayList<>();
     Map<String, Press> presses = new LinkedHashMap<>();
     problem.floor().presses().forEach(press -> presses.putIfAbsent(press.id(), press));
     for (Press press : presses.values()) {
-      PressWalker walker = new PressWalker(press, pressTime(problem, press, shifts), ids, reckoner);
-      walks.add(
-          walker.walk(
+      PressWalker walker = new PressWalker(press, pressTime(problem, press, roster), ids, reckoner);
+      walkers.add(
+          walker.begin(
               runs.getOrDefault(press.id(), List.of()),
               dismounts.getOrDefault(press.id(), List.of()),
               hours.startMin()));
     }
-    return new Week(problem, plan, clock, ids, shifts, reckoner, walks);
+    List<PressWalk> walks = new ToolingSets(problem, walkers).walk();
+    return new Week(problem, plan, clock, ids, roster, reckoner, walks);
   }
 
-  private static PressTime pressTime(Problem problem, Press press, List<ShiftTime> shifts) {
+  private static PressTime pressTime(Problem problem, Press press, Roster roster) {
     Calendar calendar =
         problem.plant().hours().calendars().stream()
             .filter(row -> row.id().equals(press.calendar()))
             .findFirst()
             .orElse(new Calendar(press.calendar(), List.of()));
-    List<Downtime> away =
+    Stream<Span> downtime =
         problem.floor().downtime().stream()
             .filter(time -> time.kind() == Downtime.Kind.PRESS && time.id().equals(press.id()))
-            .toList();
-    return PressTime.of(calendar, shifts, away);
+            .map(time -> new Span(time.fromMin(), time.toMin()));
+    Stream<Span> trials =
+        problem.arranged().trials().stream()
+            .filter(trial -> trial.press().equals(press.id()))
+            .map(trial -> new Span(trial.fromMin(), trial.toMin()));
+    return PressTime.of(calendar, roster, Stream.concat(downtime, trials).toList());
   }
 
   /**
@@ -94,14 +99,15 @@ record Week(
    */
   private static Span days(Hours hours, Plan plan) {
     long[] times =
-        Stream.concat(
+        Stream.of(
                 plan.runs().stream()
                     .flatMapToInt(
-                        run -> IntStream.of(run.change().startMin(), run.startMin(), run.endMin()))
-                    .boxed(),
+                        run -> IntStream.of(run.change().startMin(), run.startMin(), run.endMin())),
                 plan.dismounts().stream()
-                    .flatMapToInt(off -> IntStream.of(off.startMin(), off.endMin()))
-                    .boxed())
+                    .flatMapToInt(off -> IntStream.of(off.startMin(), off.endMin())),
+                plan.head().plantWide().opened().stream()
+                    .flatMapToInt(open -> IntStream.of(open.fromMin(), open.toMin())))
+            .flatMap(IntStream::boxed)
             .mapToLong(Integer::longValue)
             .map(min -> Math.max(min, hours.startMin() - DAYS_BEFORE * DAY_MIN))
             .map(min -> Math.min(min, lastMin(hours)))
@@ -118,6 +124,11 @@ record Week(
   /** The last minute that is looked at. */
   static long lastMin(Hours hours) {
     return hours.endMin() + DAYS_AFTER * DAY_MIN;
+  }
+
+  /** The shifts with people that are worked. */
+  List<ShiftTime> shifts() {
+    return roster.attended();
   }
 
   List<Step> steps() {

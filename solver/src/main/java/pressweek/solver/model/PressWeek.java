@@ -19,12 +19,16 @@ public class PressWeek {
 
   private @Nullable WeekTables week;
 
+  /** Which jobs are held back and which shifts are open; the library's moves leave that alone. */
+  private @Nullable Sequences choices;
+
   /** For the solver, which clones. */
   public PressWeek() {}
 
   /** The week with jobs in the given sequences. */
   public PressWeek(WeekTables week, Sequences sequences) {
     this.week = week;
+    choices = sequences.copy();
     List<PlannedJob> jobs = new ArrayList<>();
     for (int j = 0; j < week.jobCount(); j++) {
       jobs.add(new PlannedJob(j));
@@ -55,6 +59,13 @@ public class PressWeek {
     return week;
   }
 
+  private Sequences choices() {
+    if (choices == null) {
+      throw new IllegalStateException("a week without sequences");
+    }
+    return choices;
+  }
+
   /** Promises broken as hard, avoidable cost as soft; null before the first calculation. */
   public @Nullable HardSoftLongScore score() {
     return score;
@@ -69,6 +80,7 @@ public class PressWeek {
 
   /** Writes the queues into sequences of the same size. */
   public void copyTo(Sequences out) {
+    out.copyChoices(choices());
     for (PressQueue queue : queues) {
       out.clear(queue.press());
       List<PlannedJob> jobs = queue.jobs();

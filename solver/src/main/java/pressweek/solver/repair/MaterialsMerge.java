@@ -5,10 +5,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import pressweek.data.problem.Arrangements;
 import pressweek.data.problem.Component;
+import pressweek.data.problem.Drying;
 import pressweek.data.problem.Insert;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Kitting;
+import pressweek.data.problem.Link;
 import pressweek.data.problem.Lot;
 import pressweek.data.problem.Materials;
 import pressweek.data.problem.Receipt;
@@ -69,6 +72,29 @@ final class MaterialsMerge {
         was.resinLots(),
         was.dryers(),
         was.bringing());
+  }
+
+  /** What is arranged: links between parts of new lines, and how what they are made of is dried. */
+  static Arrangements of(Arrangements was, RushWeek rush) {
+    Arrangements more = rush.arranged();
+    Set<String> jobs = new HashSet<>(rush.jobs().stream().map(Job::id).toList());
+    List<Link> links = new ArrayList<>(was.links());
+    more.links().stream().filter(link -> jobs.contains(link.job())).forEach(links::add);
+    Drying drying = was.drying();
+    List<Drying.Dried> dried =
+        drying.dryers().isEmpty()
+            ? drying.materials()
+            : both(drying.materials(), more.drying().materials(), d -> d.resin() + ":" + d.colour());
+    return new Arrangements(
+        was.things(),
+        was.devices(),
+        was.services(),
+        was.trials(),
+        links,
+        both(was.surplus(), more.surplus(), s -> s.mold() + ":" + s.item()),
+        was.opening(),
+        new Arrangements.Settled(
+            new Drying(drying.dryers(), dried, drying.cleanMin()), was.terms()));
   }
 
   private static <T> List<T> both(List<T> was, List<T> more, Function<T, String> id) {

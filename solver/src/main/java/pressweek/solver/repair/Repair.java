@@ -90,7 +90,7 @@ public final class Repair {
             unplaced,
             was.notChecked(),
             was.kitting().isPresent() || rush.isPresent() ? Optional.of(kitting) : Optional.empty(),
-            Optional.of(arrangements()));
+            Optional.of(arrangements(rush)));
     notes.addAll(lines.notes());
     notes.addAll(new RepairNotes(plan, events, standing, brought).all());
     List<Ended> ended = lines.ended();
@@ -142,7 +142,8 @@ public final class Repair {
     return floor;
   }
 
-  private Arrangements arrangements() {
-    return new ArrangementsLeft(plan, clock, standing).left(lines.jobs());
+  private Arrangements arrangements(Optional<RushWeek> rush) {
+    Arrangements left = new ArrangementsLeft(plan, clock, standing).left(lines.jobs());
+    return rush.map(r -> MaterialsMerge.of(left, r)).orElse(left);
   }
 }

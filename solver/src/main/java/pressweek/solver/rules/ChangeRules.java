@@ -1,6 +1,7 @@
 package pressweek.solver.rules;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -138,19 +139,34 @@ public final class ChangeRules {
   private static final class Recorded {
     private static final int COLUMNS = 7;
 
+    /** Bits of the number of answers that are kept. */
+    private static final int BITS = 15;
+
     private final int[] keys;
     private final int[] minutes;
     private final int[] purgeG;
     private final int[] resin;
     private final int[] colour;
+    private final long molds;
+    private final long materials;
+
+    /** What has been asked before, and the row that answered it. */
+    private final long[] asked;
+
+    private final int[] answered;
 
     Recorded(Problem problem, Names names) {
       List<RecordedChange> rows = problem.floor().recordedChanges();
-      List<Names.Material> materials = names.materials();
+      List<Names.Material> list = names.materials();
+      molds = names.molds().size() + 1L;
+      materials = list.size();
+      asked = new long[rows.isEmpty() ? 0 : 1 << BITS];
+      answered = new int[asked.length];
+      Arrays.fill(asked, -1);
       Map<String, Integer> resins = new HashMap<>();
       Map<String, Integer> colours = new HashMap<>();
-      resin = materials.stream().mapToInt(m -> number(resins, m.resin())).toArray();
-      colour = materials.stream().mapToInt(m -> number(colours, m.colour())).toArray();
+      resin = list.stream().mapToInt(m -> number(resins, m.resin())).toArray();
+      colour = list.stream().mapToInt(m -> number(colours, m.colour())).toArray();
       keys = new int[rows.size() * COLUMNS];
       minutes = rows.stream().mapToInt(RecordedChange::minutes).toArray();
       purgeG = rows.stream().mapToInt(r -> r.purgeG().orElse(-1)).toArray();
@@ -175,6 +191,23 @@ public final class ChangeRules {
     }
 
     void overrule(ChangeRules answer, int press, State from, int mold, int material) {
+      long key = (long) press * molds + from.mold + 1;
+      key = (key * materials + from.material) * molds + mold + 1;
+      key = key * materials + material;
+      int slot = (int) ((key * 0x9E3779B97F4A7C15L) >>> (64 - BITS));
+      if (asked[slot] != key) {
+        asked[slot] = key;
+        answered[slot] = row(press, from, mold, material);
+      }
+      int row = answered[slot];
+      if (row >= 0) {
+        answer.minutes = minutes[row];
+        answer.purgeG = purgeG[row] < 0 ? answer.purgeG : purgeG[row];
+      }
+    }
+
+    /** The first row that matches, or -1. */
+    private int row(int press, State from, int mold, int material) {
       for (int row = 0, i = 0; row < minutes.length; row++, i += COLUMNS) {
         if (is(i, press)
             && is(i + 1, from.mold)
@@ -183,11 +216,10 @@ public final class ChangeRules {
             && is(i + 4, mold)
             && is(i + 5, resin[material])
             && is(i + 6, colour[material])) {
-          answer.minutes = minutes[row];
-          answer.purgeG = purgeG[row] < 0 ? answer.purgeG : purgeG[row];
-          return;
+          return row;
         }
       }
+      return -1;
     }
 
     private boolean is(int key, int found) {

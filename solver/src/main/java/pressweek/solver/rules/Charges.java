@@ -96,6 +96,12 @@ public final class Charges {
     return lateness(job, ready) * weight[job] / 100;
   }
 
+  /** The most by which LATE of a job can fall when it is ready so many minutes earlier. */
+  public long lateGain(int job, int minutes) {
+    long steps = rates.lateStep() == 0 ? 0 : rates.lateStep() * (1 + minutes / DAY);
+    return (steps + rates.lateDay() * minutes / DAY + 1) * weight[job] / 100;
+  }
+
   private long lateness(int job, int ready) {
     int minutes = ready - Math.max(due[job], start);
     if (minutes <= 0) {

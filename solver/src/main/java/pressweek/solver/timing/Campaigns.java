@@ -17,6 +17,10 @@ final class Campaigns {
     return terms.campaignMin() > 0 && terms.shortCampaignHour() > 0;
   }
 
+  void name(Snapshot.Changing all) {
+    all.add(minutes);
+  }
+
   /** Molds that are on presses at the start of the plan are in no campaign of it. */
   void reset() {
     Arrays.fill(minutes, -1);

@@ -18,11 +18,12 @@ final class ComponentStock {
   private final List<Job> jobs;
   private final int lead;
   private final int[] taken;
+  private final boolean anyExpires;
 
   /** Takes of the components with a lot that expires; of the others none. */
   private final List<List<Draw>> draws = new ArrayList<>();
 
-  private record Draw(int job, Need need) {
+  record Draw(int job, Need need) {
     boolean isAfter(Draw other) {
       return need.startMin() > other.need.startMin()
           || need.startMin() == other.need.startMin() && job > other.job;
@@ -34,8 +35,26 @@ final class ComponentStock {
     jobs = week.problem.jobs();
     lead = week.insertLead;
     taken = new int[table.size()];
+    anyExpires = table.anyExpires();
     for (int c = 0; c < table.size(); c++) {
       draws.add(new ArrayList<>());
+    }
+  }
+
+  void name(Snapshot.Changing all) {
+    all.add(taken);
+  }
+
+  /** Takes of the components with a lot that expires, as they stand. */
+  List<List<Draw>> drawn() {
+    return anyExpires ? draws.stream().map(List::copyOf).toList() : List.of();
+  }
+
+  /** Takes as they stood. */
+  void draw(List<List<Draw>> drawn) {
+    for (int c = 0; c < drawn.size(); c++) {
+      draws.get(c).clear();
+      draws.get(c).addAll(drawn.get(c));
     }
   }
 

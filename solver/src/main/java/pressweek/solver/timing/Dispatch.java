@@ -11,7 +11,7 @@ import java.util.Arrays;
  */
 public final class Dispatch {
   private final WeekTables week;
-  private TimingPass pass;
+  private Steps pass;
   private final boolean[] placed;
   private final double[] logWeightPerMinute;
   private final double meanRun;
@@ -19,7 +19,7 @@ public final class Dispatch {
 
   public Dispatch(WeekTables week) {
     this.week = week;
-    pass = TimingPass.full(week);
+    pass = TimingPass.full(week).steps();
     int n = week.jobCount();
     placed = new boolean[n];
     logWeightPerMinute = new double[n];
@@ -51,10 +51,10 @@ public final class Dispatch {
     int n = week.jobCount();
     Sequences out = new Sequences(week.presses, n);
     Arrays.fill(placed, false);
-    pass = TimingPass.full(week);
+    pass = TimingPass.full(week).steps();
     pass.start(0);
     int left = n - placeFixed(out);
-    int[] clock = pass.states().free.clone();
+    int[] clock = pass.states.free.clone();
     int[] pending = new int[week.presses];
     Arrays.fill(pending, -1);
     boolean[] done = new boolean[week.presses];
@@ -73,10 +73,10 @@ public final class Dispatch {
         continue;
       }
       out.add(p, pending[p]);
-      pass.states().position[p]++;
+      pass.states.position[p]++;
       pending[p] = -1;
       left--;
-      clock[p] = Math.max(clock[p], pass.states().free[p]);
+      clock[p] = Math.max(clock[p], pass.states.free[p]);
     }
     for (int p = 0; p < week.presses; p++) {
       if (pending[p] >= 0) {
@@ -94,12 +94,12 @@ public final class Dispatch {
         out.add(p, job);
         placed[job] = true;
         count++;
-        int now = pass.states().free[p];
+        int now = pass.states.free[p];
         int next = pass.step(p, job, now);
         while (next >= 0) {
           next = pass.step(p, job, next);
         }
-        pass.states().position[p]++;
+        pass.states.position[p]++;
       }
     }
     return count;
@@ -118,7 +118,7 @@ public final class Dispatch {
   private int best(int press, int clock, double k1, double k2) {
     int best = -1;
     double bestIndex = Double.NEGATIVE_INFINITY;
-    Looker looker = pass.looker();
+    Looker looker = pass.looker;
     for (int j = 0; j < placed.length; j++) {
       boolean waits = week.jobs.buildsOn[j] >= 0 && pass.isOpen(week.jobs.buildsOn[j]);
       if (placed[j] || waits || !week.jobs.canRun(j, press) || looker.forbidden(press, j)) {
@@ -146,28 +146,28 @@ public final class Dispatch {
   public Sequences earliestDueDate() {
     Sequences out = new Sequences(week.presses, week.jobCount());
     Arrays.fill(placed, false);
-    pass = TimingPass.withoutCrew(week);
+    pass = TimingPass.withoutCrew(week).steps();
     pass.start(0);
     placeFixed(out);
     Integer[] order = byDue();
-    Looker looker = pass.looker();
+    Looker looker = pass.looker;
     for (int job : order) {
       int best = -1;
       int bestEnd = Spans.FAR;
       for (int p = 0; p < week.presses && !placed[job]; p++) {
         boolean can = week.jobs.canRun(job, p) && !looker.forbidden(p, job);
-        if (can && looker.look(p, job, pass.states().free[p]) && looker.found.runEnd < bestEnd) {
+        if (can && looker.look(p, job, pass.states.free[p]) && looker.found.runEnd < bestEnd) {
           best = p;
           bestEnd = looker.found.runEnd;
         }
       }
       if (best >= 0) {
-        int next = pass.step(best, job, pass.states().free[best]);
+        int next = pass.step(best, job, pass.states.free[best]);
         while (next >= 0) {
           next = pass.step(best, job, next);
         }
         out.add(best, job);
-        pass.states().position[best]++;
+        pass.states.position[best]++;
         placed[job] = true;
       }
     }

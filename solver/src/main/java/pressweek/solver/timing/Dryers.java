@@ -84,6 +84,10 @@ final class Dryers {
     return at;
   }
 
+  void name(Snapshot.Changing all) {
+    all.add(held, until, dryFrom);
+  }
+
   void reset() {
     System.arraycopy(heldAtStart, 0, held, 0, held.length);
     Arrays.fill(until, start);

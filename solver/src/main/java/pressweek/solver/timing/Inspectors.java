@@ -5,24 +5,27 @@ import java.util.List;
 import pressweek.data.problem.Problem;
 
 /**
- * The inspectors, who are with the last minutes of each change that exchanges something. Checks
- * that overlap a new one count together even where they do not overlap each other: on the safe
- * side.
+ * The inspectors, who are with the last minutes of each change that exchanges something. Checks that
+ * overlap a new one count together even where they do not overlap each other: on the safe side.
  */
 final class Inspectors {
   private final boolean checked;
   private final int minutes;
   private final int[] edge;
   private final int[] inHouse;
-  private int[] from = new int[64];
-  private int[] to = new int[64];
-  private int size;
+  private final int[] from;
+  private final int[] to;
+
+  /** How many checks there are; an array of one, so that a snapshot may keep it. */
+  private final int[] size = new int[1];
 
   Inspectors(Problem problem, WorkTimes times) {
     minutes = problem.plant().changes().firstArticleMin();
     checked =
         minutes > 0
             && problem.plant().hours().shifts().stream().anyMatch(s -> s.inspectors().isPresent());
+    from = new int[checked ? problem.jobs().size() : 0];
+    to = new int[from.length];
     List<WorkTimes.Step> steps = checked ? times.inspectors() : List.of();
     edge = steps.stream().mapToInt(WorkTimes.Step::from).toArray();
     inHouse = steps.stream().mapToInt(WorkTimes.Step::people).toArray();
@@ -32,8 +35,12 @@ final class Inspectors {
     return checked;
   }
 
+  void name(Snapshot.Changing all) {
+    all.add(from, to, size);
+  }
+
   void reset() {
-    size = 0;
+    size[0] = 0;
   }
 
   /** When the check of a change begins that starts at a working minute of a press. */
@@ -42,14 +49,23 @@ final class Inspectors {
     return before == 0 ? start : press.next(press.finish(start, before));
   }
 
+  /** The start of a change after which its check does not begin before a time. */
+  int startFor(Spans press, int time, int changeMin) {
+    return press.startFor(time, Math.max(0, changeMin - minutes));
+  }
+
   /** Takes an inspector for the end of a change. */
   void take(Spans press, int start, int changeMin, int end) {
-    if (size == from.length) {
-      from = Arrays.copyOf(from, size * 2);
-      to = Arrays.copyOf(to, size * 2);
+    int left = 0;
+    for (int i = 0; i < size[0]; i++) {
+      if (to[i] > start) {
+        from[left] = from[i];
+        to[left++] = to[i];
+      }
     }
-    from[size] = checkFrom(press, start, changeMin);
-    to[size++] = end;
+    size[0] = left;
+    from[size[0]] = checkFrom(press, start, changeMin);
+    to[size[0]++] = end;
   }
 
   /**
@@ -60,7 +76,7 @@ final class Inspectors {
     int begin = checkFrom(press, start, changeMin);
     int taken = 0;
     int free = Spans.FAR;
-    for (int i = 0; i < size; i++) {
+    for (int i = 0; i < size[0]; i++) {
       if (from[i] < end && to[i] > begin) {
         taken++;
         free = Math.min(free, to[i]);

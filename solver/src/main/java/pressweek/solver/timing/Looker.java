@@ -17,6 +17,7 @@ final class Looker {
   private final Look look = new Look();
   private final Placing placing;
   private final ChangeRules.State bare = new ChangeRules.State();
+  private final ChangeRules.State standing = new ChangeRules.State();
 
   Looker(WeekTables week, PressStates states, Shared shared, Recorder recorder) {
     this.week = week;
@@ -35,7 +36,7 @@ final class Looker {
 
   /** Whether a job's resin must not meet what is in the barrel of a press. */
   boolean forbidden(int press, int job) {
-    return changes.forbidden(states.setup[press].material, jobs.material[job]);
+    return changes.forbidden(states.material[press], jobs.material[job]);
   }
 
   /**
@@ -127,7 +128,7 @@ final class Looker {
     if (states.moldOn[mold] == press) {
       bare.mold = -1;
       bare.tooling = 0;
-      bare.material = states.setup[press].material;
+      bare.material = states.material[press];
       ask(press, bare, job, option);
     }
     return true;
@@ -145,12 +146,16 @@ final class Looker {
       look.exchanged = false;
       return;
     }
-    ask(press, states.setup[press], job, option);
+    standing.mold = states.mold[press];
+    standing.tooling = states.tooling[press];
+    standing.material = states.material[press];
+    ask(press, standing, job, option);
   }
 
   private void ask(int press, ChangeRules.State from, int job, int option) {
     boolean clear = jobs.food[job] && !states.cleared[press];
-    changes.ask(press, from, jobs.mold[option], jobs.tooling[option], jobs.material[job], clear);
+    changes.ask(
+        press, from, jobs.mold[option], jobs.tooling[option], jobs.material[job], clear);
     look.minutes = changes.minutes;
     look.purgeG = changes.purgeG;
     look.kinds = changes.kinds;

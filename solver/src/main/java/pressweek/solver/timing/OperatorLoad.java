@@ -32,6 +32,10 @@ final class OperatorLoad {
     onOperators = new int[presses];
   }
 
+  void name(Snapshot.Changing all) {
+    all.add(onUntil, onOperators);
+  }
+
   void reset() {
     Arrays.fill(onUntil, 0);
     Arrays.fill(onOperators, 0);

@@ -6,7 +6,8 @@ import pressweek.data.plan.Cause;
  * Places change and run of a job on a press at the first time at which press, people, components,
  * mold, things and dryers all agree; changes nothing but the look.
  */
-final class Placing {
+public final class Placing {
+  public static long ITER;
   private final WeekTables week;
   private final JobTable jobs;
   private final PressStates states;
@@ -34,7 +35,11 @@ final class Placing {
     int run = jobs.run[option] + (look.exchanged ? jobs.startup[option] : 0);
     int ready = components.ready(option, job, look.exchanged, from);
     int at = from;
+    if (!recorder.on() && ready > from && !jobs.expiring[option]) {
+      at = Math.max(at, shared.hours(press).startFor(ready, look.minutes));
+    }
     while (true) {
+      ITER++;
       at = place(press, option, at, run);
       if (at >= Spans.FAR || look.runStart >= week.end) {
         look.start = Spans.FAR;
@@ -134,7 +139,8 @@ final class Placing {
     if (next > start) {
       return next;
     }
-    int manned = shared.operators().next(press, look.runStart, look.runEnd, jobs.operators[option]);
+    int manned =
+        shared.operators().next(press, look.runStart, look.runEnd, jobs.operators[option]);
     if (manned > look.runStart) {
       int at = later(press, manned);
       push(Cause.OPERATOR, "", start, at);
@@ -164,8 +170,7 @@ final class Placing {
       Spans hours = shared.hours(press);
       int at = shared.inspectors().next(hours, start, look.minutes, look.changeEnd);
       if (at > start) {
-        int next = Math.max(start + 1, hours.startFor(at, look.minutes - 1));
-        next = at >= Spans.FAR ? Spans.FAR : next;
+        int next = Math.max(start + 1, shared.inspectors().startFor(hours, at, look.minutes));
         push(Cause.INSPECTOR, "", start, next);
         return next;
       }

@@ -3,18 +3,24 @@ package pressweek.solver.timing;
 /** Presses by the time of their next step, the lower press first at equal times. */
 final class PressHeap {
   private final long[] keys;
-  private int size;
+
+  /** How many presses there are; an array of one, so that a snapshot may keep it. */
+  private final int[] count = new int[1];
 
   PressHeap(int presses) {
     keys = new long[presses];
   }
 
+  void name(Snapshot.Changing all) {
+    all.add(keys, count);
+  }
+
   void clear() {
-    size = 0;
+    count[0] = 0;
   }
 
   boolean isEmpty() {
-    return size == 0;
+    return count[0] == 0;
   }
 
   int press() {
@@ -27,15 +33,15 @@ final class PressHeap {
 
   /** The time of the press that comes after the first one; {@link Spans#FAR} when there is none. */
   int nextTime() {
-    if (size < 2) {
+    if (count[0] < 2) {
       return Spans.FAR;
     }
-    long next = size > 2 ? Math.min(keys[1], keys[2]) : keys[1];
+    long next = count[0] > 2 ? Math.min(keys[1], keys[2]) : keys[1];
     return (int) (next >> 16);
   }
 
   void add(int press, int time) {
-    int i = size++;
+    int i = count[0]++;
     long key = ((long) time << 16) | press;
     while (i > 0 && keys[(i - 1) >> 1] > key) {
       keys[i] = keys[(i - 1) >> 1];
@@ -51,13 +57,14 @@ final class PressHeap {
 
   /** Takes the first press out. */
   void remove() {
-    size--;
-    if (size > 0) {
-      sink(keys[size]);
+    count[0]--;
+    if (count[0] > 0) {
+      sink(keys[count[0]]);
     }
   }
 
   private void sink(long key) {
+    int size = count[0];
     int i = 0;
     while (2 * i + 1 < size) {
       int child = 2 * i + 1;

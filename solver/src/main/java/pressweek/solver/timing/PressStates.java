@@ -1,11 +1,14 @@
 package pressweek.solver.timing;
 
 import java.util.Arrays;
-import pressweek.solver.rules.ChangeRules;
 
 /** How presses and molds stand while a pass goes on. */
 final class PressStates {
-  final ChangeRules.State[] setup;
+  /** What is in a press; a mold of -1 is none. */
+  final int[] mold;
+
+  final int[] tooling;
+  final int[] material;
   final boolean[] cleared;
   final int[] free;
   final int[] position;
@@ -26,10 +29,9 @@ final class PressStates {
 
   PressStates(WeekTables week) {
     this.week = week;
-    setup = new ChangeRules.State[week.presses];
-    for (int p = 0; p < week.presses; p++) {
-      setup[p] = new ChangeRules.State();
-    }
+    mold = new int[week.presses];
+    tooling = new int[week.presses];
+    material = new int[week.presses];
     cleared = new boolean[week.presses];
     free = new int[week.presses];
     position = new int[week.presses];
@@ -37,6 +39,11 @@ final class PressStates {
     jobEnd = new int[week.jobCount()];
     moldFree = new int[week.names.molds().size()];
     moldOn = new int[moldFree.length];
+  }
+
+  void name(Snapshot.Changing all) {
+    all.add(mold, tooling, material, free, position, lastEnd, jobEnd, moldFree, moldOn);
+    all.add(cleared);
   }
 
   void reset() {
@@ -49,9 +56,9 @@ final class PressStates {
       jobEnd[job] = Spans.FAR;
     }
     for (int p = 0; p < week.presses; p++) {
-      setup[p].mold = week.standing[p];
-      setup[p].tooling = week.standingTooling[p];
-      setup[p].material = week.standingMaterial[p];
+      mold[p] = week.standing[p];
+      tooling[p] = week.standingTooling[p];
+      material[p] = week.standingMaterial[p];
       cleared[p] = week.standingCleared[p];
       free[p] = week.start;
       if (week.standing[p] >= 0) {

@@ -31,6 +31,65 @@ public final class Sequences {
     jobs[press][size[press]++] = job;
   }
 
+  /** How many jobs a press has. */
+  public int size(int press) {
+    return size[press];
+  }
+
+  /** A job of a press by its place, from 0. */
+  public int job(int press, int place) {
+    return jobs[press][place];
+  }
+
+  /**
+   * Moves a row of jobs to another place.
+   *
+   * @param from press that has them
+   * @param first place of the first of them
+   * @param count how many
+   * @param to press that gets them; may be the same
+   * @param place the place of the first of them afterwards
+   */
+  public void move(int from, int first, int count, int to, int place) {
+    int[] source = jobs[from];
+    if (from == to) {
+      if (place > first) {
+        rotate(source, first, first + count, place + count);
+      } else {
+        rotate(source, place, first, first + count);
+      }
+      return;
+    }
+    int[] target = jobs[to];
+    System.arraycopy(target, place, target, place + count, size[to] - place);
+    System.arraycopy(source, first, target, place, count);
+    System.arraycopy(source, first + count, source, first, size[from] - first - count);
+    size[from] -= count;
+    size[to] += count;
+  }
+
+  /** Exchanges the stretch before a middle with the one from there to an end. */
+  private static void rotate(int[] row, int begin, int middle, int end) {
+    reverse(row, begin, middle);
+    reverse(row, middle, end);
+    reverse(row, begin, end);
+  }
+
+  private static void reverse(int[] row, int begin, int end) {
+    for (int i = begin, k = end - 1; i < k; i++, k--) {
+      int job = row[i];
+      row[i] = row[k];
+      row[k] = job;
+    }
+  }
+
+  /** Exchanges two jobs by their presses and places. */
+  public void swap(int press, int place, int otherPress, int otherPlace) {
+    int job = jobs[press][place];
+    jobs[press][place] = jobs[otherPress][otherPlace];
+    jobs[otherPress][otherPlace] = job;
+  }
+
   /** The jobs of a press in order. */
   public int[] of(int press) {
     return Arrays.copyOf(jobs[press], size[press]);

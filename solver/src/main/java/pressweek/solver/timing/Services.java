@@ -32,6 +32,10 @@ final class Services {
     any = found;
   }
 
+  void name(Snapshot.Changing all) {
+    all.add(left);
+  }
+
   void reset() {
     System.arraycopy(atStart, 0, left, 0, left.length);
   }

@@ -47,6 +47,10 @@ final class SetterPool {
     return there.stream().map(Pieces::union).toList();
   }
 
+  void name(Snapshot.Changing all) {
+    all.add(free);
+  }
+
   void reset() {
     Arrays.fill(free, 0);
   }
@@ -59,6 +63,18 @@ final class SetterPool {
     chosen = -1;
     if (!checked) {
       return pressStart(press, time, minutes);
+    }
+    int soonest = pressStart(press, time, minutes);
+    if (soonest >= Spans.FAR) {
+      return Spans.FAR;
+    }
+    int end = press.finish(soonest, minutes);
+    for (int k = 0; k < free.length; k++) {
+      int i = free[k] > soonest ? there[k].size() : there[k].at(soonest);
+      if (i < there[k].size() && there[k].from(i) <= soonest && end <= there[k].to(i)) {
+        chosen = k;
+        return soonest;
+      }
     }
     int best = Spans.FAR;
     for (int k = 0; k < free.length && best > time; k++) {

@@ -6,9 +6,7 @@ import java.util.Map;
 import pressweek.data.problem.Crew;
 import pressweek.solver.rules.ChangeRules;
 
-/**
- * What presses share: people, components, molds, things, dryers; and the shifts that are worked.
- */
+/** What presses share: people, components, molds, things, dryers; and the shifts that are worked. */
 final class Shared {
   final ComponentStock stock;
   final MoldAway away;
@@ -55,7 +53,7 @@ final class Shared {
 
   /** Begins anew with these overtime shifts open. */
   void reset(long open) {
-    people = people(open);
+    work(open);
     people.setters().reset();
     people.operators().reset();
     people.inspectors().reset();
@@ -64,6 +62,22 @@ final class Shared {
     services.reset();
     dryers.reset();
     campaigns.reset();
+  }
+
+  /** Works the shifts that are worked with these overtime shifts open. */
+  void work(long open) {
+    people = people(open);
+  }
+
+  void name(Snapshot.Changing all) {
+    people.setters().name(all);
+    people.operators().name(all);
+    people.inspectors().name(all);
+    stock.name(all);
+    things.name(all);
+    services.name(all);
+    dryers.name(all);
+    campaigns.name(all);
   }
 
   SetterPool setters() {

@@ -130,6 +130,11 @@ final class StockTable {
     return numbers.getOrDefault(new Key(take.component(), take.insert()), -1);
   }
 
+  /** True when a free lot of any component expires within the horizon. */
+  boolean anyExpires() {
+    return expiring.stream().anyMatch(Optional::isPresent);
+  }
+
   /** True when a free lot of the component expires within the horizon. */
   boolean expires(int component) {
     return expiring.get(component).isPresent();

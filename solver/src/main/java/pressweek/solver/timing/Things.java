@@ -76,6 +76,10 @@ final class Things {
     return any;
   }
 
+  void name(Snapshot.Changing all) {
+    all.add(leaving, leavingUntil, usedBy, usedUntil);
+  }
+
   void reset() {
     Arrays.fill(leavingUntil, 0);
     Arrays.fill(usedUntil, 0);
@@ -87,15 +91,15 @@ final class Things {
   }
 
   /**
-   * The start itself when a press may take a tooling set into its mold then; otherwise the next
-   * time at which that could be otherwise. {@link #giver} is the press that must give one up.
+   * The start itself when a press may take a tooling set into its mold then; otherwise the next time
+   * at which that could be otherwise. {@link #giver} is the press that must give one up.
    */
   int toolingAt(int press, int mold, int set, int start) {
     giver = -1;
     if (toolingCount[set] < 0) {
       return start;
     }
-    if (states.setup[press].mold == mold && states.setup[press].tooling == set) {
+    if (states.mold[press] == mold && states.tooling[press] == set) {
       return start;
     }
     int held = 0;
@@ -105,7 +109,7 @@ final class Things {
         continue;
       }
       boolean leaves = leavingUntil[q] > start && leaving[q] == set;
-      boolean holds = states.setup[q].tooling == set;
+      boolean holds = states.tooling[q] == set;
       if (leaves || holds) {
         held++;
         next = leaves ? Math.min(next, leavingUntil[q]) : next;
@@ -155,7 +159,7 @@ final class Things {
 
   /** A press takes out its old set by a time. */
   void leave(int press, int until) {
-    leaving[press] = states.setup[press].tooling;
+    leaving[press] = states.tooling[press];
     leavingUntil[press] = until;
   }
 

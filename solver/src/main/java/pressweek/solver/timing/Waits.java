@@ -20,7 +20,9 @@ final class Waits {
   private final int[] released;
 
   private int[] behind = new int[0];
-  private int waiting;
+
+  /** How many presses wait; an array of one, so that a snapshot may keep it. */
+  private final int[] waiting = new int[1];
 
   Waits(WeekTables week, PressStates states) {
     this.week = week;
@@ -33,13 +35,22 @@ final class Waits {
   /** Begins anew with jobs that are held back behind others; none of them when it is empty. */
   void begin(int[] heldBehind) {
     behind = heldBehind;
-    waiting = 0;
+    waiting[0] = 0;
     Arrays.fill(waitsFor, -1);
     Arrays.fill(released, -1);
   }
 
+  void name(Snapshot.Changing all) {
+    all.add(waitsFor, onPurpose, released, waiting);
+  }
+
+  /** Jobs that are held back, in a pass that goes on from a snapshot. */
+  void holdBack(int[] heldBehind) {
+    behind = heldBehind;
+  }
+
   boolean any() {
-    return waiting > 0;
+    return waiting[0] > 0;
   }
 
   /** The job that a job builds on when that is not settled yet, or -1. */
@@ -62,7 +73,7 @@ final class Waits {
     }
     waitsFor[press] = blocker;
     onPurpose[press] = choice;
-    waiting++;
+    waiting[0]++;
     return true;
   }
 
@@ -71,7 +82,7 @@ final class Waits {
     for (int p = 0; p < waitsFor.length; p++) {
       if (waitsFor[p] == job) {
         waitsFor[p] = -1;
-        waiting--;
+        waiting[0]--;
         return p;
       }
     }
@@ -95,7 +106,7 @@ final class Waits {
       }
     }
     waitsFor[best] = -1;
-    waiting--;
+    waiting[0]--;
     return best;
   }
 

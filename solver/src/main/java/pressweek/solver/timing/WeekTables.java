@@ -68,6 +68,9 @@ public final class WeekTables {
 
   final long nowhereCost;
 
+  /** For guesses only, by the thread that builds a search. */
+  private final ChangeRules guess;
+
   public WeekTables(Problem problem) {
     this.problem = problem;
     names = new Names(problem);
@@ -93,6 +96,7 @@ public final class WeekTables {
     pressRate = new long[jobs.option.length];
     keptPress = new long[jobs.option.length];
     chargeOptions();
+    guess = changeRules();
     nowhere = IntStream.range(0, jobCount()).filter(this::fitsNowhere).toArray();
     nowhereCost = Arrays.stream(nowhere).mapToLong(charges::unplaced).sum();
   }
@@ -172,6 +176,48 @@ public final class WeekTables {
     return jobs.canRun(job, press);
   }
 
+  /** The mold of the first way to make a job. */
+  public int firstMold(int job) {
+    return jobs.mold[firstOption(job)];
+  }
+
+  /** The material of a job. */
+  public int material(int job) {
+    return jobs.material[job];
+  }
+
+  private int firstOption(int job) {
+    for (int p = 0; p < presses; p++) {
+      if (jobs.first(job, p) < jobs.last(job, p)) {
+        return jobs.first(job, p);
+      }
+    }
+    return 0;
+  }
+
+  /**
+   * Minutes of change between two jobs where both can run on a press, of the first such press; -1
+   * where they never can or must not meet.
+   */
+  public int changeGuess(int before, int after) {
+    for (int p = 0; p < presses; p++) {
+      if (jobs.canRun(before, p) && jobs.canRun(after, p)) {
+        if (guess.forbidden(jobs.material[before], jobs.material[after])) {
+          return -1;
+        }
+        int o = jobs.first(before, p);
+        ChangeRules.State state = new ChangeRules.State();
+        state.mold = jobs.mold[o];
+        state.tooling = jobs.tooling[o];
+        state.material = jobs.material[before];
+        int next = jobs.first(after, p);
+        guess.ask(p, state, jobs.mold[next], jobs.tooling[next], jobs.material[after], false);
+        return guess.minutes;
+      }
+    }
+    return -1;
+  }
+
   /** Whether a job is fixed to a press: running there or promised. */
   public boolean isFixed(int job) {
     return promised[job] >= 0 || Arrays.stream(running).anyMatch(r -> r == job);
@@ -223,7 +269,8 @@ public final class WeekTables {
     if (before < 0) {
       return 0;
     }
-    boolean stays = before == press && Math.abs(runStart - jobs.earlierStart[job]) <= moveTolerance;
+    boolean stays =
+        before == press && Math.abs(runStart - jobs.earlierStart[job]) <= moveTolerance;
     return stays ? 0 : problem.arranged().terms().movedRun();
   }
 

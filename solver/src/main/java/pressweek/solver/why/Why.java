@@ -43,16 +43,21 @@ public final class Why {
   public List<String> lines(String name) {
     Set<String> lines = new LinkedHashSet<>();
     for (Job job : plan.problem().jobs()) {
-      if (job.id().equals(name) || job.line().order().equals(name)) {
+      if (isOf(name, job.id(), job.line().order())) {
         lines.add(job.id());
       }
     }
     for (Unplaced line : plan.unplaced()) {
-      if (line.id().equals(name) || line.order().equals(name)) {
+      if (isOf(name, line.id(), line.order())) {
         lines.add(line.id());
       }
     }
     return lines.contains(name) ? List.of(name) : List.copyOf(lines);
+  }
+
+  /** True for the line of that name, for parts of it, and for the lines of an order of that name. */
+  private static boolean isOf(String name, String id, String order) {
+    return id.equals(name) || id.startsWith(name + "/") || order.equals(name);
   }
 
   /** Why a line is where it is; {@code line} is one of {@link #lines}. */

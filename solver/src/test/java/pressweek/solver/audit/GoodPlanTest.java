@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static pressweek.solver.audit.Parts.at;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -12,6 +13,11 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Pull;
+import pressweek.data.problem.Arrangements;
+import pressweek.data.problem.CountedThing;
+import pressweek.data.problem.DeviceNeed;
+import pressweek.data.problem.Link;
+import pressweek.data.problem.MoldService;
 import pressweek.data.problem.Promise;
 import pressweek.data.problem.Receipt;
 
@@ -51,8 +57,16 @@ class GoodPlanTest {
         Arguments.of("materials.resins[POM].neverNextTo", List.of("PVC", "PA")),
         Arguments.of("materials.stock.receipts[0].usableMin", at("Mon 15:00")),
         Arguments.of("materials.stock.lots[K1].onHand", 198),
+        Arguments.of("arrangements", arranged("links", new Link("B/1", "A/2", 178))),
+        Arguments.of("arrangements", arranged("services", new MoldService("M1", 4030, 4030, 60))),
+        Arguments.of("arrangements", arranged("things", new CountedThing("T8", 1))),
+        Arguments.of("arrangements", arranged("devices", new DeviceNeed("M1", "heater"))),
         Arguments.of("plant.crew.changeMaySpanGap", true),
         Arguments.of("plant.hours.endMin", at("Sat 06:00")));
+  }
+
+  private static Optional<Arrangements> arranged(String path, Object row) {
+    return Optional.of(Arranged.only(path, List.of(row)));
   }
 
   @Test

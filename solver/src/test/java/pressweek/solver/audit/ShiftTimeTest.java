@@ -13,7 +13,6 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import pressweek.data.problem.Break;
 import pressweek.data.problem.Calendar;
-import pressweek.data.problem.Downtime;
 import pressweek.data.problem.Hours;
 import pressweek.data.problem.Shift;
 
@@ -70,8 +69,9 @@ class ShiftTimeTest {
             shift("a", "06:00", "14:00", "10:00-10:30"),
             shift("b", "13:30", "22:00", "13:45-14:00"),
             shift("other", "00:00", "06:00"));
-    Downtime down = new Downtime(Downtime.Kind.PRESS, "P", 1200, 1230, "");
-    PressTime time = PressTime.of(new Calendar("c", List.of("a", "b")), shifts, List.of(down));
+    Roster roster = new Roster(shifts, List.of(), List.of(), List.of());
+    List<Span> down = List.of(new Span(1200, 1230));
+    PressTime time = PressTime.of(new Calendar("c", List.of("a", "b")), roster, down);
     // 06:00 to 22:00 are 960 min; breaks of 30 and 15, 30 down.
     assertThat(time.working().minutes(new Span(0, 1440))).isEqualTo(960 - 30 - 15 - 30);
     assertThat(time.stretches().covers(new Span(360, 1200))).isTrue();

@@ -5,11 +5,15 @@ import static pressweek.solver.audit.Parts.press;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import pressweek.data.plan.Figures;
 import pressweek.data.plan.Plan;
+import pressweek.data.plan.PlantWide;
 import pressweek.data.plan.Pull;
+import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Crew;
 import pressweek.data.problem.FoodUse;
@@ -66,10 +70,27 @@ final class TinyWeek {
     return Edited.set(plan, "figures", figures);
   }
 
+  /** The plan with what it decides for the plant as a whole, and with costs of all it charges. */
+  static Plan with(Plan plan, PlantWide whole) {
+    Map<Rule, Long> costs = new EnumMap<>(Rule.class);
+    plan.runs()
+        .forEach(run -> run.charges().forEach(c -> costs.merge(c.rule(), c.amount(), Long::sum)));
+    whole.charges().forEach(c -> costs.merge(c.rule(), c.amount(), Long::sum));
+    return Edited.set(
+        Edited.set(plan, "head.whole", Optional.of(whole)), "figures.costByRule", costs);
+  }
+
   private static List<Run> inOrder(List<Run> runs) {
     List<Run> sorted = new ArrayList<>(runs);
     sorted.sort(Comparator.comparing(Run::press).thenComparing(Run::seq));
     return sorted;
+  }
+
+  /** What the audit finds, each with its rule before it. */
+  static List<String> told(Plan plan) {
+    return Audit.check(plan.problem(), plan).stream()
+        .map(finding -> finding.rule() + " " + finding.message())
+        .toList();
   }
 
   static List<String> messages(Plan plan) {

@@ -265,8 +265,7 @@ final class WeekPlan {
     return new Change(setup, setup, List.of(), at(at), at(at), 0, 0);
   }
 
-  private static Change change(
-      String setups, String span, int minutes, int purgeG, ChangeKind... kinds) {
+  static Change change(String setups, String span, int minutes, int purgeG, ChangeKind... kinds) {
     String[] setup = setups.split(" > ");
     String[] times = span.split(" - ");
     return new Change(
@@ -287,7 +286,7 @@ final class WeekPlan {
     return new Wait(cause, what, at(from), at(to));
   }
 
-  private static Run charged(Run run, Charge... charges) {
+  static Run charged(Run run, Charge... charges) {
     return Edited.set(run, "charges", List.of(charges));
   }
 
