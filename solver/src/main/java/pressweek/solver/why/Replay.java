@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import pressweek.data.plan.Cause;
 import pressweek.data.plan.Charge;
 import pressweek.data.plan.Figures;
 import pressweek.data.plan.Head;
@@ -18,6 +19,7 @@ import pressweek.data.plan.Plan;
 import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
 import pressweek.data.plan.Settings;
+import pressweek.data.plan.Wait;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Unplaced;
@@ -124,7 +126,23 @@ public final class Replay {
     }
   }
 
-  /** A mold that goes from press to press goes in the order of the plan. */
+  /** What the plan holds back on purpose is held back again. */
+  private void holdBack(Sequences sequences, Plan plan, int moved) {
+    for (Run run : plan.runs()) {
+      int job = week.job(run.job());
+      for (Wait wait : run.waits()) {
+        int other = wait.cause() == Cause.CHOICE ? week.job(wait.what()) : -1;
+        if (job >= 0 && other >= 0 && job != moved && other != moved) {
+          sequences.holdBehind(job, other);
+        }
+      }
+    }
+  }
+
+  /**
+   * A mold that goes from press to press goes in the order of the plan: from another time on presses
+   * would come for it in another order.
+   */
   private void holdMolds(Sequences sequences, Plan plan, int moved) {
     Map<String, Run> last = new HashMap<>();
     List<Run> byStart = new ArrayList<>(plan.runs());
@@ -150,7 +168,10 @@ public final class Replay {
         sequences.add(p, job);
       }
     }
-    holdMolds(sequences, plan, moved);
+    if (problem.plant().hours().startMin() != plan.problem().plant().hours().startMin()) {
+      holdMolds(sequences, plan, moved);
+    }
+    holdBack(sequences, plan, moved);
     Timetable timetable = Timetable.of(week, sequences);
     List<Unplaced> unplaced = new ArrayList<>(problem.unplaced());
     unplaced.addAll(timetable.unplaced());
