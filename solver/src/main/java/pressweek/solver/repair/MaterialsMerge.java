@@ -84,7 +84,8 @@ final class MaterialsMerge {
     List<Drying.Dried> dried =
         drying.dryers().isEmpty()
             ? drying.materials()
-            : both(drying.materials(), more.drying().materials(), d -> d.resin() + ":" + d.colour());
+            : both(
+                drying.materials(), more.drying().materials(), d -> d.resin() + ":" + d.colour());
     return new Arrangements(
         was.things(),
         was.devices(),

@@ -140,8 +140,8 @@ public final class Replay {
   }
 
   /**
-   * A mold that goes from press to press goes in the order of the plan: from another time on presses
-   * would come for it in another order.
+   * A mold that goes from press to press goes in the order of the plan: from another time on
+   * presses would come for it in another order.
    */
   private void holdMolds(Sequences sequences, Plan plan, int moved) {
     Map<String, Run> last = new HashMap<>();

@@ -55,7 +55,9 @@ public final class Why {
     return lines.contains(name) ? List.of(name) : List.copyOf(lines);
   }
 
-  /** True for the line of that name, for parts of it, and for the lines of an order of that name. */
+  /**
+   * True for the line of that name, for parts of it, and for the lines of an order of that name.
+   */
   private static boolean isOf(String name, String id, String order) {
     return id.equals(name) || id.startsWith(name + "/") || order.equals(name);
   }
