@@ -16,7 +16,7 @@ public final class Annealing {
   private static final int SAMPLE = 300;
 
   /** Of four attempts on several presses so many are given up boldly. */
-  private static final int BOLD = 2;
+  private static final int BOLD = Integer.getInteger("bold", 2);
 
   private final TimingPass pass;
   private final SplittableRandom random;
@@ -76,7 +76,6 @@ public final class Annealing {
       }
     }
     java.util.Arrays.sort(more, 0, size);
-    if (Boolean.getBoolean("pct")) { StringBuilder b=new StringBuilder("best "+bestCost/100000+" n "+size+":"); for (int q : new int[]{1,3,5,10,15,20,25,50}) b.append(" "+q+"%="+(long)(more[size*q/100]/1e5)); System.out.println(b); }
     return size == 0 ? 0 : more[size / 4];
   }
 

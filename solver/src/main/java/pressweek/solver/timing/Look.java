@@ -18,6 +18,9 @@ final class Look {
   /** The press that must give the mold up first, or -1. */
   int holder;
 
+  /** Whether the job is running already. */
+  boolean running;
+
   /** Whether the mold has to be serviced before. */
   boolean service;
 
@@ -38,6 +41,7 @@ final class Look {
     kinds = other.kinds;
     exchanged = other.exchanged;
     holder = other.holder;
+    running = other.running;
     service = other.service;
     giver = other.giver;
     dryer = other.dryer;

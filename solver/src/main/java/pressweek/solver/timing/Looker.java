@@ -91,6 +91,7 @@ final class Looker {
     look.holder = -1;
     look.giver = -1;
     look.dryer = -1;
+    look.running = isRunning(press, job);
     askChange(press, job, option);
     look.service = serviceDue(press, job, option);
     int free = Math.max(clock, states.free[press]);

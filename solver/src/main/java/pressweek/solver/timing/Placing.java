@@ -151,7 +151,7 @@ public final class Placing {
 
   /** Tooling sets, devices and the inspector. */
   private int thingsObject(int press, int option, int start) {
-    if (shared.things.any()) {
+    if (shared.things.any() && !look.running) {
       int mold = jobs.mold[option];
       int set = jobs.tooling[option];
       int at = shared.things.toolingAt(press, mold, set, start);
@@ -180,7 +180,7 @@ public final class Placing {
 
   /** Runs that it builds on, and dryers. */
   private int readinessObjects(int press, int job, int option, int start) {
-    boolean running = week.running[press] == job && states.position[press] == 0;
+    boolean running = look.running;
     int first = jobs.buildsOn[job];
     if (first >= 0 && !running) {
       int end = states.jobEnd[first];

@@ -48,8 +48,16 @@ final class WholeWriter {
   }
 
   private void dryings(List<Event> events) {
+    List<Recorder.Started> dried = new ArrayList<>();
     for (Event event : events) {
       if (event instanceof Recorder.Started started && started.dried().dryer() >= 0) {
+        dried.add(started);
+      }
+    }
+    dried.sort(
+        Comparator.<Recorder.Started>comparingInt(started -> started.times().runStart())
+            .thenComparing(started -> RunWriter.id(started.job())));
+    for (Recorder.Started started : dried) {
         dryings.add(
             new PlantWide.DryerUse(
                 RunWriter.id(started.job()),
@@ -57,11 +65,7 @@ final class WholeWriter {
                 week.dryers().content(week.jobs.material[started.job()]),
                 started.dried().from(),
                 started.times().runEnd()));
-      }
     }
-    dryings.sort(
-        Comparator.comparingInt(PlantWide.DryerUse::dryFromMin)
-            .thenComparing(PlantWide.DryerUse::run));
   }
 
   private void campaigns(List<Event> events) {
