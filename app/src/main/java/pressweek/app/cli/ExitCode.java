@@ -1,5 +1,9 @@
 package pressweek.app.cli;
 
+import java.util.HashMap;
+import java.util.Map;
+import pressweek.data.plan.Plan;
+
 /** What the exit code of the program says. */
 final class ExitCode {
   /** Done, and every order line has a place. */
@@ -15,4 +19,22 @@ final class ExitCode {
   static final int BUG = 3;
 
   private ExitCode() {}
+
+  /**
+   * What a plan makes the exit code.
+   *
+   * @param sound false when an audit found a hard rule broken
+   * @param allowLateHours lines late by no more than this do not count as late
+   */
+  static int of(Plan plan, boolean sound, int allowLateHours) {
+    if (!sound) {
+      return BUG;
+    }
+    Map<String, Integer> due = new HashMap<>();
+    plan.problem().jobs().forEach(job -> due.put(job.id(), job.deadline().dueMin()));
+    boolean late =
+        plan.runs().stream()
+            .anyMatch(r -> r.readyMin() - due.getOrDefault(r.job(), 0) > allowLateHours * 60L);
+    return late || !plan.unplaced().isEmpty() ? UNPLACED : DONE;
+  }
 }

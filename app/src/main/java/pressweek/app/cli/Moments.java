@@ -3,6 +3,8 @@ package pressweek.app.cli;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
@@ -19,9 +21,22 @@ final class Moments {
     return Math.toIntExact(hours * 60);
   }
 
+  /** The given moment, else the present, as minutes since 1970 UTC, seconds cut off. */
+  static int minute(CommandLine line, String given) {
+    return given.isEmpty()
+        ? present()
+        : Math.toIntExact(Math.floorDiv(parse(line, given).getEpochSecond(), 60));
+  }
+
   /** The present in minutes since 1970 UTC. */
   static int present() {
     return Math.toIntExact(Math.floorDiv(Instant.now().getEpochSecond(), 60));
+  }
+
+  /** A minute since 1970 UTC on the plant's clock, as ISO 8601. */
+  static String text(int minute, ZoneId zone) {
+    return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(
+        Instant.ofEpochSecond(minute * 60L).atZone(zone));
   }
 
   private static Instant parse(CommandLine line, String text) {

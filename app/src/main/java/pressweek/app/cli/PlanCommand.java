@@ -6,9 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicInteger;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -19,9 +16,7 @@ import pressweek.app.plan.EarlierPlans;
 import pressweek.app.plan.WeekPlanner;
 import pressweek.data.files.Folder;
 import pressweek.data.files.FolderReader;
-import pressweek.data.plan.Plan;
 import pressweek.data.plan.Settings;
-import pressweek.data.problem.Job;
 import pressweek.data.week.Week;
 import pressweek.data.week.WeekResult;
 import pressweek.reports.schedule.Summary;
@@ -132,7 +127,7 @@ final class PlanCommand implements Callable<Integer> {
       err.println(Counts.of(week.warnings().size(), "warning") + "; see pressweek check " + folder);
     }
     WeekPlanner planner = new WeekPlanner(read, week.problem().get());
-    Interrupt interrupt = new Interrupt(planner);
+    Interrupt interrupt = new Interrupt(planner::stop);
     Runtime.getRuntime().addShutdownHook(interrupt);
     Settings settings = new Settings(steps > 0 ? 0 : seconds, steps, seed);
     ProgressLine progress = new ProgressLine(err, week.problem().get().plant().rates());
@@ -177,54 +172,6 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private int exitCode(WeekPlanner.Audited audited) {
-    Plan plan = audited.plan();
-    if (!audited.findings().isEmpty()) {
-      return ExitCode.BUG;
-    }
-    boolean late =
-        plan.runs().stream()
-            .anyMatch(r -> r.readyMin() - due(plan, r.job()) > allowLateHours * 60L);
-    return late || !plan.unplaced().isEmpty() ? ExitCode.UNPLACED : ExitCode.DONE;
-  }
-
-  private static int due(Plan plan, String job) {
-    return plan.problem().jobs().stream()
-        .filter(j -> j.id().equals(job))
-        .findFirst()
-        .map(Job::deadline)
-        .orElseThrow()
-        .dueMin();
-  }
-
-  /** Ctrl-C: ends the search, waits until the plan is written, and leaves with its exit code. */
-  private static final class Interrupt extends Thread {
-    private final WeekPlanner planner;
-    private final CountDownLatch written = new CountDownLatch(1);
-    private final AtomicInteger code = new AtomicInteger();
-
-    Interrupt(WeekPlanner planner) {
-      this.planner = planner;
-    }
-
-    void finished(int exitCode) {
-      code.set(exitCode);
-      written.countDown();
-    }
-
-    @Override
-    public void run() {
-      if (written.getCount() == 0) {
-        return;
-      }
-      planner.stop();
-      try {
-        if (written.await(60, TimeUnit.SECONDS)) {
-          System.out.flush();
-          Runtime.getRuntime().halt(code.get());
-        }
-      } catch (InterruptedException e) {
-        Thread.currentThread().interrupt();
-      }
-    }
+    return ExitCode.of(audited.plan(), audited.findings().isEmpty(), allowLateHours);
   }
 }

@@ -14,6 +14,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     subcommands = {
       PlanCommand.class,
+      ReplanCommand.class,
+      WhyCommand.class,
       CheckCommand.class,
       DecodeCommand.class,
       EncodeCommand.class,

@@ -14,6 +14,7 @@ import pressweek.data.plan.Plan;
 import pressweek.data.plan.Settings;
 import pressweek.data.problem.Problem;
 import pressweek.reports.handover.Handover;
+import pressweek.reports.listing.Listing;
 import pressweek.reports.schedule.PlanBook;
 import pressweek.reports.write.Edition;
 import pressweek.reports.write.PlanFiles;
@@ -92,18 +93,27 @@ public final class WeekPlanner {
    */
   public static List<Path> write(Audited audited, EarlierPlans earlier, Path out, int nowMin)
       throws IOException {
+    return write(audited, earlier, new Place(out, nowMin), List.of());
+  }
+
+  /** Where and when a plan is written. */
+  record Place(Path out, int nowMin) {}
+
+  /** The same with further lists. */
+  static List<Path> write(Audited audited, EarlierPlans earlier, Place place, List<Listing> more)
+      throws IOException {
     Plan plan = audited.plan();
     Handover handover =
         earlier.replaced().map(p -> Handover.between(p, plan)).orElseGet(Handover::none);
     List<String> findings = audited.findings().stream().map(Finding::message).toList();
-    Edition edition = new Edition(PlanBook.of(plan), handover, findings, nowMin);
+    Edition edition = new Edition(PlanBook.of(plan), handover, findings, place.nowMin(), more);
     List<Path> written = new ArrayList<>();
     for (Map.Entry<String, byte[]> file : PlanFiles.of(edition).entrySet()) {
-      Path path = out.resolve(file.getKey());
+      Path path = place.out().resolve(file.getKey());
       AtomicFile.write(path, file.getValue());
       written.add(path);
     }
-    Path file = out.resolve("plan.json");
+    Path file = place.out().resolve("plan.json");
     PlanFile.write(plan, file);
     written.add(file);
     return written;

@@ -1,6 +1,7 @@
 package pressweek.data.files;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -169,6 +170,14 @@ public record Folder(
   Folder with(List<InputError> findings) {
     return new Folder(
         path, plant, guide, demand, floor, materials, arranged, new Reading(findings, inputs()));
+  }
+
+  /** The folder with other order lines beside the ones that it has. */
+  public Folder withOrders(List<OrderRow> more) {
+    List<OrderRow> orders = new ArrayList<>(demand.orders());
+    orders.addAll(more);
+    Demand all = new Demand(orders, demand.faulty(), demand.stock(), demand.customerParts());
+    return new Folder(path, plant, guide, all, floor, materials, arranged, reading);
   }
 
   /** True when the file, or an XLSX in its place, was there. */

@@ -27,7 +27,9 @@ public enum InputFile {
   RECEIPTS("receipts.csv"),
   DOWNTIME("downtime.csv"),
   PROMISED("promised.csv"),
-  RECORDED_CHANGES("changes_recorded.csv");
+  RECORDED_CHANGES("changes_recorded.csv"),
+  /** What happened on the floor; read by {@code replan} only. */
+  EVENTS("events.csv");
 
   private final String fileName;
 

@@ -105,7 +105,7 @@ final class OrderTables {
         f.requiredTime("due"),
         f.scaled("weight", HUNDREDTHS, 1000, RoundingMode.HALF_UP).orElse(HUNDREDTHS),
         f.time("earliest"),
-        f.list("needs").stream().map(n -> n.toLowerCase(Locale.ROOT)).distinct().toList(),
+        needs(f),
         f.decimal("over_pct", 0, 100).orElse(0),
         f.decimal("under_pct", 0, 100).orElse(0),
         f.text("hold"),
@@ -113,6 +113,11 @@ final class OrderTables {
         inserts(f),
         f.text("resin"),
         f.text("colour"));
+  }
+
+  /** What an order line demands, in small letters, each once. */
+  static List<String> needs(Fields f) {
+    return f.list("needs").stream().map(n -> n.toLowerCase(Locale.ROOT)).distinct().toList();
   }
 
   /** The item code; a line may instead say the item in words or by the customer's own number. */

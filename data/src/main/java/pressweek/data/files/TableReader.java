@@ -1,6 +1,7 @@
 package pressweek.data.files;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -91,6 +92,18 @@ final class TableReader {
     }
     try (TableSource table = source.get()) {
       return rows(spec, name, table, bad);
+    }
+  }
+
+  /** The good rows of a table wherever it lies; the faults of the others are errors. */
+  <T> List<T> read(TableSpec<T> spec, Path file, FileScan scan) throws IOException {
+    Optional<TableSource> source = TableFiles.open(file, scan, findings);
+    if (source.isEmpty()) {
+      return List.of();
+    }
+    try (TableSource table = source.get()) {
+      String name = String.valueOf(file.getFileName());
+      return rows(spec, name, table, (at, fields, faults) -> add(Severity.ERROR, at, faults));
     }
   }
 

@@ -28,7 +28,8 @@ final class Tables {
           MaterialTables.BOM,
           MaterialTables.RECORDS,
           MaterialTables.LOTS,
-          MaterialTables.RECEIPTS);
+          MaterialTables.RECEIPTS,
+          EventTables.EVENTS);
 
   private Tables() {}
 

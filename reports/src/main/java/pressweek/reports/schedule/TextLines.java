@@ -4,16 +4,17 @@ package pressweek.reports.schedule;
  * Text in lines of limited width, broken at spaces; characters that could steer a terminal are
  * replaced.
  */
-final class TextLines {
+public final class TextLines {
   private final int width;
   private final StringBuilder out = new StringBuilder();
 
-  TextLines(int width) {
+  /** Text for lines of so many columns. */
+  public TextLines(int width) {
     this.width = width;
   }
 
   /** Adds an empty line and a heading; only the empty line when the heading is empty. */
-  void heading(String heading) {
+  public void heading(String heading) {
     out.append('\n');
     if (!heading.isEmpty()) {
       line("", heading);
@@ -21,7 +22,7 @@ final class TextLines {
   }
 
   /** Adds text with something in front of it; further lines are indented as far. */
-  void line(String lead, String text) {
+  public void line(String lead, String text) {
     StringBuilder line = new StringBuilder(lead);
     int filled = lead.length();
     for (String word : harmless(text).split(" +")) {
@@ -50,7 +51,7 @@ final class TextLines {
   }
 
   /** Adds a line that is laid out already. */
-  void verbatim(String line) {
+  public void verbatim(String line) {
     out.append(harmless(line)).append('\n');
   }
 

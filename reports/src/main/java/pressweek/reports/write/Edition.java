@@ -4,6 +4,7 @@ import java.util.List;
 import pressweek.data.plan.Head;
 import pressweek.data.plan.Plan;
 import pressweek.reports.handover.Handover;
+import pressweek.reports.listing.Listing;
 import pressweek.reports.schedule.PlanBook;
 
 /**
@@ -14,10 +15,18 @@ import pressweek.reports.schedule.PlanBook;
  * @param findings hard rules that an audit found broken, in words; empty for a plan that keeps them
  *     all
  * @param writtenMin when it is written, minutes since 1970 UTC
+ * @param more lists beside those that every plan has, such as what moved
  */
-public record Edition(PlanBook book, Handover handover, List<String> findings, int writtenMin) {
+public record Edition(
+    PlanBook book, Handover handover, List<String> findings, int writtenMin, List<Listing> more) {
   public Edition {
     findings = List.copyOf(findings);
+    more = List.copyOf(more);
+  }
+
+  /** A plan with the lists that every plan has. */
+  public Edition(PlanBook book, Handover handover, List<String> findings, int writtenMin) {
+    this(book, handover, findings, writtenMin, List.of());
   }
 
   /** A plan that replaces none, written when it was made. */

@@ -23,20 +23,22 @@ final class PlanLists {
 
   static List<Listing> of(Edition edition) {
     PlanBook book = edition.book();
-    return Stream.<Supplier<Listing>>of(
-            () -> ScheduleList.of(book),
-            () -> PullList.of(book),
-            () -> KitList.of(book),
-            () -> ShortageList.of(book),
-            () -> StagingList.of(book),
-            () -> ChangeList.of(book),
-            () -> CrewList.of(book),
-            () -> UnplacedList.of(book),
-            () -> ClearanceList.of(book),
-            () -> TraceList.of(book),
-            () -> HandoverList.of(edition.handover(), book.clock()))
-        .parallel()
-        .map(Supplier::get)
-        .toList();
+    List<Listing> lists =
+        Stream.<Supplier<Listing>>of(
+                () -> ScheduleList.of(book),
+                () -> PullList.of(book),
+                () -> KitList.of(book),
+                () -> ShortageList.of(book),
+                () -> StagingList.of(book),
+                () -> ChangeList.of(book),
+                () -> CrewList.of(book),
+                () -> UnplacedList.of(book),
+                () -> ClearanceList.of(book),
+                () -> TraceList.of(book),
+                () -> HandoverList.of(edition.handover(), book.clock()))
+            .parallel()
+            .map(Supplier::get)
+            .toList();
+    return Stream.concat(lists.stream(), edition.more().stream()).toList();
   }
 }

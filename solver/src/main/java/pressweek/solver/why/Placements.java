@@ -1,0 +1,109 @@
+package pressweek.solver.why;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import pressweek.data.plan.Plan;
+import pressweek.data.plan.Run;
+import pressweek.data.problem.Job;
+import pressweek.data.problem.Option;
+import pressweek.data.problem.Problem;
+import pressweek.data.problem.Promise;
+
+/**
+ * Tries a line in every place of every press that may run it; all else keeps its press and its
+ * order, and the plan is carried out anew.
+ */
+final class Placements {
+  private final Problem problem;
+  private final Plan plan;
+  private final Job job;
+  private final long cost;
+
+  private Placements(Problem problem, Plan plan, Job job) {
+    this.problem = problem;
+    this.plan = plan;
+    this.job = job;
+    cost = Replay.of(problem, plan).figures().avoidableCost();
+  }
+
+  /**
+   * The best other places of a line, the cheapest first; none for what is running or promised.
+   *
+   * @param most how many
+   */
+  static List<Placement> best(Problem problem, Plan plan, Job job, int most) {
+    boolean running = problem.floor().states().stream().anyMatch(s -> s.job().equals(job.id()));
+    boolean promised = problem.floor().promises().stream().anyMatch(p -> p.job().equals(job.id()));
+    if (running || promised) {
+      return List.of();
+    }
+    return new Placements(problem, plan, job).best(most);
+  }
+
+  private List<Placement> best(int most) {
+    List<Placement> all = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    Optional<Run> now = run(plan);
+    now.ifPresent(r -> seen.add(key(r, before(plan, r))));
+    for (String press : job.options().stream().map(Option::press).distinct().toList()) {
+      long others = plan.runs().stream().filter(r -> r.press().equals(press)).count();
+      for (int place = 0; place <= others; place++) {
+        Plan tried = Replay.with(problem, plan, new Replay.Spot(job.id(), press, place));
+        run(tried)
+            .filter(r -> seen.add(key(r, before(tried, r))) && keepsPromises(tried))
+            .ifPresent(r -> all.add(placement(tried, r)));
+      }
+    }
+    all.sort(Comparator.comparingLong(Placement::costsMore));
+    return List.copyOf(all.subList(0, Math.min(most, all.size())));
+  }
+
+  private Optional<Run> run(Plan of) {
+    return of.runs().stream().filter(r -> r.job().equals(job.id())).findFirst();
+  }
+
+  private static String before(Plan of, Run run) {
+    return of.runs().stream()
+        .filter(r -> r.press().equals(run.press()) && r.seq() == run.seq() - 1)
+        .map(Run::job)
+        .findFirst()
+        .orElse("");
+  }
+
+  private static String key(Run run, String before) {
+    return run.press() + "\n" + before;
+  }
+
+  private boolean keepsPromises(Plan tried) {
+    int tolerance = problem.plant().moveToleranceMin();
+    for (Promise promise : problem.floor().promises()) {
+      boolean kept =
+          tried.runs().stream()
+              .filter(r -> r.job().equals(promise.job()))
+              .anyMatch(r -> r.startMin() <= promise.startMin() + tolerance);
+      boolean keptNow =
+          plan.runs().stream()
+              .filter(r -> r.job().equals(promise.job()))
+              .anyMatch(r -> r.startMin() <= promise.startMin() + tolerance);
+      if (keptNow && !kept) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private Placement placement(Plan tried, Run run) {
+    return new Placement(
+        run.press(),
+        run.mold(),
+        run.seq(),
+        before(tried, run),
+        run.startMin(),
+        Math.max(0, run.readyMin() - job.deadline().dueMin()),
+        tried.figures().avoidableCost() - cost);
+  }
+}
