@@ -13,6 +13,7 @@ import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Unplaced;
+import pressweek.solver.bound.LowerBound;
 import pressweek.solver.timing.Dispatch;
 import pressweek.solver.timing.Sequences;
 import pressweek.solver.timing.Timetable;
@@ -123,6 +124,10 @@ public final class Planner {
 
   private Plan write(Head head, Sequences sequences) {
     Timetable timetable = Timetable.of(week, sequences);
+    PlantWide decided = timetable.whole();
+    PlantWide proved =
+        new PlantWide(
+            decided.opened(), decided.dryings(), decided.charges(), LowerBound.of(problem));
     Head whole =
         new Head(
             head.number(),
@@ -132,7 +137,7 @@ public final class Planner {
             head.settings(),
             head.references(),
             head.stopped(),
-            Optional.of(timetable.whole()).filter(w -> !w.equals(PlantWide.NONE)));
+            Optional.of(proved).filter(w -> !w.equals(PlantWide.NONE)));
     List<Unplaced> unplaced = new ArrayList<>(problem.unplaced());
     unplaced.addAll(timetable.unplaced());
     Figures f = timetable.figures();

@@ -27,7 +27,7 @@ record Figure(Singly singly, long[] moldExcess, List<PressLoads.Best> presses, l
   long amount() {
     return singly.sum()
         + molds().mapToLong(m -> moldExcess[m]).sum()
-        + presses.stream().mapToLong(PressLoads.Best::gain).sum()
+        + presses.stream().mapToLong(PressLoads.Best::excess).sum()
         + close;
   }
 
@@ -72,7 +72,7 @@ record Figure(Singly singly, long[] moldExcess, List<PressLoads.Best> presses, l
                       ? "their press works"
                       : "their " + best.presses() + " presses work")
                   + " before they are due",
-              best.gain()));
+              best.excess()));
     }
     parts.add(new Bound.Part("time until the last run must end", close));
     return parts;

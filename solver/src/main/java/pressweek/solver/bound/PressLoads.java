@@ -29,8 +29,8 @@ final class PressLoads {
   /** A load and the molds of {@link MoldLoads}, by place, that have any of its jobs. */
   private record Group(Load load, Set<Integer> molds, int presses) {}
 
-  /** What a load exceeds, and the molds whose own excess it takes the place of. */
-  record Best(long gain, Set<Integer> molds, int presses, int jobs) {}
+  /** What a load exceeds its lines singly by, and the molds whose own excess it takes the place of. */
+  record Best(long excess, Set<Integer> molds, int presses, int jobs) {}
 
   private final Lines lines;
   private final List<MoldLoads.Loaded> molds;
@@ -65,15 +65,16 @@ final class PressLoads {
     List<Best> found = new ArrayList<>();
     for (List<Group> island : islands) {
       Best best = new Best(0, Set.of(), 0, 0);
+      long most = 0;
       for (Group group : island) {
-        long instead = singly.sum(group.load.jobs);
-        instead += group.molds.stream().mapToLong(m -> moldExcess[m]).sum();
-        long gain = group.load.least(singly.unplaced()) - instead;
-        if (gain > best.gain) {
-          best = new Best(gain, group.molds, group.presses, group.load.jobs.length);
+        long excess = group.load.least(singly.unplaced()) - singly.sum(group.load.jobs);
+        long gain = excess - group.molds.stream().mapToLong(m -> moldExcess[m]).sum();
+        if (gain > most) {
+          most = gain;
+          best = new Best(excess, group.molds, group.presses, group.load.jobs.length);
         }
       }
-      if (best.gain > 0) {
+      if (most > 0) {
         found.add(best);
       }
     }
