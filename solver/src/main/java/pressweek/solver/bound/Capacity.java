@@ -1,5 +1,6 @@
 package pressweek.solver.bound;
 
+import java.util.BitSet;
 import java.util.List;
 
 /** Working minutes of several presses together, minute by minute from the start of the plan. */
@@ -20,17 +21,22 @@ final class Capacity {
     return new Capacity(start, sums(presses));
   }
 
-  /**
-   * One after the other: a minute counts once when any of the presses works in it and it is not
-   * away.
-   */
-  static Capacity either(int start, int until, List<int[]> times, int[] away) {
-    int[] presses = presses(start, until, times);
-    int[] gone = presses(start, until, List.of(away));
-    for (int i = 0; i < presses.length; i++) {
-      presses[i] = gone[i] > 0 ? 0 : Math.min(1, presses[i]);
-    }
+  /** One after the other, in the minutes after the start that are in a set. */
+  static Capacity of(int start, int until, BitSet minutes) {
+    int[] presses = new int[until - start + 1];
+    minutes.stream().forEach(i -> presses[i] = 1);
     return new Capacity(start, sums(presses));
+  }
+
+  /** The minutes after a start, by first minutes and ends in turn. */
+  static BitSet minutes(int start, int until, int[] times) {
+    BitSet minutes = new BitSet(until - start);
+    for (int i = 0; i < times.length; i += 2) {
+      int from = Math.max(0, Math.min(until, times[i]) - start);
+      int to = Math.max(0, Math.min(until, times[i + 1]) - start);
+      minutes.set(from, Math.max(from, to));
+    }
+    return minutes;
   }
 
   private static int[] presses(int start, int until, List<int[]> times) {

@@ -25,14 +25,12 @@ final class EarliestEnds {
   final long[] cost;
 
   private final Lines lines;
-  private final MoldTimes molds;
   private final int horizon;
   private final boolean[] known;
   private final Map<Integer, Link> links = new HashMap<>();
 
   EarliestEnds(Lines lines) {
     this.lines = lines;
-    molds = new MoldTimes(lines.problem);
     horizon = lines.problem.plant().hours().endMin();
     end = new int[lines.size()];
     cost = new long[lines.size()];
@@ -101,7 +99,7 @@ final class EarliestEnds {
     while (at < horizon) {
       at = lines.hours.next(press, at);
       int over = lines.hours.finish(press, hand, at, option.pace().runMin());
-      int back = molds.back(option.mold(), at, over);
+      int back = lines.molds.back(option.mold(), at, over);
       if (back <= at) {
         return at < horizon ? OptionalInt.of(over) : OptionalInt.empty();
       }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -19,30 +20,32 @@ import pressweek.data.problem.Setup;
 /**
  * Changes that a plan cannot do without, unless it leaves out jobs.
  *
+ * <p>Proof, setups: see {@link Entries}.
+ *
  * <p>Proof, molds: a mold that stands on no press when the plan starts, and that what is running
- * does not use, is on a press only after a change that mounts it. That change exchanges the mold,
- * so it takes at least its mount minutes and the first article, or what a recorded change says that
- * may match, and its run pays at least the least start-up of all options with the mold. Changes
- * that mount different molds are different changes.
+ * does not use, is on a press only after a change that mounts it. That change takes at least its
+ * mount minutes and the first article, or what a recorded change says that may match. Where it
+ * leads to a setup that is counted already, it costs that much more than what was counted for it;
+ * the most that was counted for any setup of the mold is taken off. Changes that mount different
+ * molds are different changes.
  *
  * <p>Proof, materials: the first run of a material that is in no barrel when the plan starts, and
- * that is not running, finds another one in its barrel, and its change pays at least the least
- * purge to it on any press from anything that may be there: 0 from an empty or unknown barrel, what
- * a recorded change says where one may match. Its minutes of barrel work come on top of those of a
- * mold unless colour work goes on beside or a recorded change may match. Charges for minutes are
- * rounded down once for the sum, here for each part. First runs of different materials are
- * different runs.
+ * that is not running, finds another one in its barrel, and pays at least the least PURGE to it on
+ * any press from anything that may be there: 0 from an empty or unknown barrel, what a recorded
+ * change says where one may match. First runs of different materials are different runs, and
+ * setups and molds count no PURGE.
  */
 final class LeastChanges {
   /**
    * Something that must be paid once unless all of these jobs are left out.
    *
-   * @param what mold, or resin and colour
+   * @param what mold, or resin and colour, in words
    * @param amount thousandths of a cent
    * @param jobs the jobs
    */
   record Need(String what, long amount, int[] jobs) {}
 
+  final List<Need> setups = new ArrayList<>();
   final List<Need> molds = new ArrayList<>();
   final List<Need> materials = new ArrayList<>();
 
@@ -69,7 +72,10 @@ final class LeastChanges {
         pressesOfMold.get(mold).add(option.press());
       }
     }
-    findMolds();
+    Entries entries = new Entries(lines, changeover);
+    entries.entries.forEach(
+        e -> add(setups, e.setup().mold(), e.change() + e.startUp(), e.jobs()));
+    findMolds(entries);
     findMaterials();
   }
 
@@ -77,7 +83,7 @@ final class LeastChanges {
     return problem.jobs().stream().filter(lines::isRunning);
   }
 
-  private void findMolds() {
+  private void findMolds(Entries entries) {
     Set<String> there = new HashSet<>();
     problem.floor().states().stream().map(s -> s.setup().mold()).forEach(there::add);
     running().flatMap(j -> j.options().stream()).map(Option::mold).forEach(there::add);
@@ -91,7 +97,14 @@ final class LeastChanges {
     for (Mold mold : problem.floor().molds()) {
       int m = lines.names.mold(mold.id());
       if (!there.contains(mold.id()) && !sole.get(m).isEmpty()) {
-        long amount = lines.charges.change(mountMin(mold.id(), m)) + leastStartUp[m];
+        OptionalLong counted =
+            entries.entries.stream()
+                .filter(e -> e.setup().mold().equals(mold.id()))
+                .mapToLong(Entries.Entry::change)
+                .max();
+        long amount =
+            lines.charges.change(mountMin(mold.id(), m))
+                + (counted.isPresent() ? -counted.getAsLong() : leastStartUp[m]);
         add(molds, mold.id(), amount, sole.get(m));
       }
     }
@@ -106,14 +119,10 @@ final class LeastChanges {
   private int mountMin(String mold, int number) {
     int table = changeover.mountMin(mold) + problem.plant().changes().firstArticleMin();
     return problem.floor().recordedChanges().stream()
-        .filter(r -> mayBe(r.to().mold(), mold) && !r.from().mold().equals(mold))
+        .filter(r -> Entries.mayBe(r.to().mold(), mold) && !r.from().mold().equals(mold))
         .filter(r -> r.press().isEmpty() || pressesOfMold.get(number).contains(r.press()))
         .mapToInt(RecordedChange::minutes)
         .reduce(table, Math::min);
-  }
-
-  private static boolean mayBe(String recorded, String actual) {
-    return recorded.isEmpty() || recorded.equals(actual);
   }
 
   private void findMaterials() {
@@ -134,7 +143,7 @@ final class LeastChanges {
       if (!there.contains(m)) {
         Setup to = setup(m);
         String what = (to.resin() + " " + to.colour()).strip();
-        add(materials, what, change(m, used, jobs.get(m)), jobs.get(m));
+        add(materials, what, purge(m, used, jobs.get(m)), jobs.get(m));
       }
     }
   }
@@ -144,41 +153,36 @@ final class LeastChanges {
     return new Setup("", "", named.resin(), named.colour());
   }
 
-  /** The least that the first run of a material pays for purge and barrel work. */
-  private long change(int material, int[] used, List<Integer> jobs) {
+  /** The least PURGE of the first run of a material. */
+  private long purge(int material, int[] used, List<Integer> jobs) {
     Setup to = setup(material);
-    List<Changeover.BarrelWork> works =
+    int factor =
         IntStream.of(used)
             .filter(m -> m != material)
-            .mapToObj(m -> changeover.barrelWork(setup(m), to))
-            .toList();
-    int minutes = works.stream().mapToInt(Changeover.BarrelWork::minutes).min().orElse(-1);
-    int purge = works.stream().mapToInt(Changeover.BarrelWork::purgeThousandths).min().orElse(-1);
-    long least = Lines.NEVER;
+            .map(m -> changeover.barrelWork(setup(m), to).purgeThousandths())
+            .reduce(Integer.MAX_VALUE, Math::min);
     Set<String> presses = new HashSet<>();
     jobs.forEach(j -> lines.options.get(j).forEach(o -> presses.add(o.press())));
-    for (String press : presses) {
-      Changeover.BarrelWork first = changeover.barrelWork(standing(press), to);
-      int min = minutes < 0 ? first.minutes() : Math.min(minutes, first.minutes());
-      int factor = purge < 0 ? first.purgeThousandths() : Math.min(purge, first.purgeThousandths());
-      least = Math.min(least, change(press, material, min, changeover.purgeG(press, factor)));
-    }
-    return presses.isEmpty() ? 0 : least;
+    return presses.stream()
+        .mapToInt(
+            press -> {
+              int first = changeover.barrelWork(standing(press), to).purgeThousandths();
+              return recorded(press, to, changeover.purgeG(press, Math.min(factor, first)));
+            })
+        .min()
+        .stream()
+        .mapToLong(grams -> lines.charges.purge(material, grams))
+        .sum();
   }
 
-  /** What a change to a material on a press pays for purge and minutes, recorded or not. */
-  private long change(String press, int material, int minutes, int purgeG) {
-    Setup to = setup(material);
-    List<RecordedChange> matching =
-        problem.floor().recordedChanges().stream()
-            .filter(r -> mayBe(r.press(), press))
-            .filter(r -> mayBe(r.to().resin(), to.resin()))
-            .filter(r -> mayBe(r.to().colour(), to.colour()))
-            .toList();
-    int grams =
-        matching.stream().flatMapToInt(r -> r.purgeG().stream()).reduce(purgeG, Math::min);
-    boolean onTop = matching.isEmpty() && !problem.plant().changes().colourWorkBeside();
-    return lines.charges.purge(material, grams) + (onTop ? lines.charges.change(minutes) : 0);
+  /** Grams of the table, or fewer where a recorded change to a material on a press may say so. */
+  private int recorded(String press, Setup to, int purgeG) {
+    return problem.floor().recordedChanges().stream()
+        .filter(r -> Entries.mayBe(r.press(), press))
+        .filter(r -> Entries.mayBe(r.to().resin(), to.resin()))
+        .filter(r -> Entries.mayBe(r.to().colour(), to.colour()))
+        .flatMapToInt(r -> r.purgeG().stream())
+        .reduce(purgeG, Math::min);
   }
 
   private Setup standing(String press) {

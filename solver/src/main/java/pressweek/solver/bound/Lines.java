@@ -30,6 +30,9 @@ final class Lines {
   final Charges charges;
   final FullHours hours;
 
+  /** When molds are away. */
+  final MoldTimes molds;
+
   /** Options that a plan may use for a job; all of them for one that is running. */
   final List<List<Option>> options;
 
@@ -65,6 +68,7 @@ final class Lines {
     names = new Names(problem);
     charges = new Charges(problem, names);
     hours = new FullHours(problem);
+    molds = new MoldTimes(problem);
     problem.floor().states().stream().map(PressState::job).forEach(running::add);
     problem.floor().molds().stream().filter(Mold::handLoad).forEach(m -> handLoaded.add(m.id()));
     options = options(problem);
@@ -106,8 +110,8 @@ final class Lines {
     run[j] = all.stream().mapToInt(o -> o.pace().runMin()).min().orElse(0);
     from[j] = Math.max(job.deadline().dueMin(), hours.start());
     unplaced[j] = charges.unplaced(j);
-    int[] molds = all.stream().mapToInt(o -> names.mold(o.mold())).distinct().toArray();
-    soleMold[j] = molds.length == 1 ? molds[0] : -1;
+    int[] sole = all.stream().mapToInt(o -> names.mold(o.mold())).distinct().toArray();
+    soleMold[j] = sole.length == 1 ? sole[0] : -1;
     presses[j] = new BitSet();
     all.forEach(o -> presses[j].set(names.press(o.press())));
   }

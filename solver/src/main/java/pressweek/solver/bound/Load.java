@@ -20,6 +20,7 @@ import java.util.List;
  */
 final class Load {
   private static final int MOST_LAYERS = 8;
+  private static final int MOST_ROWS = 128;
 
   final int[] jobs;
 
@@ -30,6 +31,9 @@ final class Load {
 
   /** Lateness by how many are left out; -1 while it is not known. */
   private final long[] late;
+
+  /** Numbers of jobs left out that are looked at together: 1, or more when there are many jobs. */
+  private final int step;
 
   private long best;
 
@@ -50,6 +54,7 @@ final class Load {
       below = weight;
     }
     rounding = Arrays.stream(jobs).mapToLong(j -> lines.weight[j] / 100 + 2).sum();
+    step = (jobs.length + MOST_ROWS - 1) / MOST_ROWS;
     late = new long[jobs.length + 1];
     Arrays.fill(late, -1);
     leastLeftOut = leastLeftOut(capacity, lanes);
@@ -86,27 +91,33 @@ final class Load {
     for (int u = 0; u < charges.length; u++) {
       out[u + 1] = out[u] + charges[u];
     }
-    best = cost(out, jobs.length);
-    search(out, leastLeftOut, jobs.length);
+    best = out[jobs.length];
+    search(out, 0, (jobs.length - 1) / step);
     return Math.max(0, best - rounding);
   }
 
-  private long cost(long[] out, int u) {
-    return out[u] + late(u);
-  }
-
   /**
-   * Halves the range from {@code low} to {@code high}: nothing in it costs less than what leaving
-   * out the fewest costs and the lateness with the most left out.
+   * Looks at rows of {@link #step} numbers of jobs left out. What is in a row, or in several, costs
+   * no less than leaving out the fewest and being late as with the most; so halves of several rows
+   * are looked at only while that is less than what has been found.
    */
-  private void search(long[] out, int low, int high) {
-    if (low > high || out[low] + late(high) >= best) {
+  private void search(long[] out, int firstRow, int lastRow) {
+    int fewest = Math.max(firstRow * step, leastLeftOut);
+    int most = Math.min((lastRow + 1) * step, jobs.length) - 1;
+    if (fewest > most || out[fewest] >= best) {
       return;
     }
-    int mid = (low + high) >>> 1;
-    best = Math.min(best, cost(out, mid));
-    search(out, low, mid - 1);
-    search(out, mid + 1, high);
+    long least = out[fewest] + late(most);
+    if (least >= best) {
+      return;
+    }
+    if (firstRow == lastRow) {
+      best = least;
+      return;
+    }
+    int mid = (firstRow + lastRow) >>> 1;
+    search(out, firstRow, mid);
+    search(out, mid + 1, lastRow);
   }
 
   private long late(int u) {

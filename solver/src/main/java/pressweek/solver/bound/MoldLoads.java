@@ -3,7 +3,10 @@ package pressweek.solver.bound;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Jobs that can be made in one mold only: it is in one place at a time, so their runs come one
@@ -34,7 +37,16 @@ final class MoldLoads {
     }
   }
 
-  private MoldLoads() {}
+  private final Lines lines;
+
+  /** Minutes worked, by the hours themselves. */
+  private final Map<int[], BitSet> byTimes = new IdentityHashMap<>();
+
+  private final Map<BitSet, Capacity> byMinutes = new HashMap<>();
+
+  private MoldLoads(Lines lines) {
+    this.lines = lines;
+  }
 
   /** The molds that have several jobs to themselves. */
   static List<Loaded> of(Lines lines) {
@@ -45,13 +57,13 @@ final class MoldLoads {
         jobs.get(lines.soleMold[j]).add(j);
       }
     }
-    MoldTimes away = new MoldTimes(lines.problem);
+    MoldLoads times = new MoldLoads(lines);
     List<Loaded> all = new ArrayList<>();
     for (int m = 0; m < jobs.size(); m++) {
       if (jobs.get(m).size() > 1) {
         int[] own = jobs.get(m).stream().mapToInt(Integer::intValue).toArray();
         String mold = lines.names.molds().get(m);
-        Capacity capacity = capacity(lines, mold, own, away.of(mold));
+        Capacity capacity = times.capacity(jobs.get(m), mold);
         List<Load> loads = new ArrayList<>();
         for (int[] some : firstDue(lines, own, MOST_SETS)) {
           loads.add(new Load(lines, some, capacity, 1));
@@ -62,12 +74,22 @@ final class MoldLoads {
     return all;
   }
 
-  private static Capacity capacity(Lines lines, String mold, int[] jobs, int[] away) {
+  /** Working time of the presses of a mold less the time when it is away. */
+  private Capacity capacity(List<Integer> jobs, String mold) {
     BitSet presses = new BitSet();
-    Arrays.stream(jobs).forEach(j -> presses.or(lines.presses[j]));
-    boolean hand = lines.handLoaded(mold);
-    List<int[]> times = presses.stream().mapToObj(p -> lines.hours.times(p, hand)).toList();
-    return Capacity.either(lines.hours.start(), lines.hours.until(), times, away);
+    jobs.forEach(j -> presses.or(lines.presses[j]));
+    BitSet minutes = new BitSet();
+    presses.stream()
+        .mapToObj(p -> lines.hours.times(p, lines.handLoaded(mold)))
+        .distinct()
+        .forEach(times -> minutes.or(byTimes.computeIfAbsent(times, this::minutes)));
+    minutes.andNot(minutes(lines.molds.of(mold)));
+    return byMinutes.computeIfAbsent(
+        minutes, all -> Capacity.of(lines.hours.start(), lines.hours.until(), all));
+  }
+
+  private BitSet minutes(int[] times) {
+    return Capacity.minutes(lines.hours.start(), lines.hours.until(), times);
   }
 
   /** The jobs due first, of several numbers, each with more than one, and all of them. */

@@ -24,7 +24,7 @@ final class PressLoads {
   private static final int MOST_GROUPS = 64;
 
   /** Jobs in all loads together; further groups are left out. */
-  private static final int MOST_JOBS = 60_000;
+  private static final int MOST_JOBS = 20_000;
 
   /** A load and the molds of {@link MoldLoads}, by place, that have any of its jobs. */
   private record Group(Load load, Set<Integer> molds, int presses) {}

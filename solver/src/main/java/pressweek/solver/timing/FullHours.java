@@ -1,11 +1,14 @@
 package pressweek.solver.timing;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import pressweek.data.problem.Arrangements;
 import pressweek.data.problem.Hours;
 import pressweek.data.problem.Job;
@@ -31,6 +34,7 @@ public final class FullHours {
 
   private final Spans[] attended;
   private final Spans[] running;
+  private final Map<Spans, int[]> times = new HashMap<>();
   private final StockTable stock;
   private final int insertLead;
   private final int start;
@@ -114,30 +118,44 @@ public final class FullHours {
         .with(plain);
   }
 
+  /** Hours by press; presses of the same calendar that are never away share them. */
   private static Spans[] spans(Problem problem) {
     OpenShifts shifts = new OpenShifts(problem);
-    return problem.floor().presses().stream()
-        .map(press -> new PressTime(problem, press, shifts, 0).attended(0))
-        .toArray(Spans[]::new);
+    Set<String> away = new HashSet<>();
+    problem.floor().downtime().forEach(d -> away.add(d.id()));
+    problem.arranged().trials().forEach(t -> away.add(t.press()));
+    Map<String, Spans> shared = new HashMap<>();
+    List<Spans> all = new ArrayList<>();
+    for (Press press : problem.floor().presses()) {
+      PressTime time = new PressTime(problem, press, shifts, 0);
+      all.add(
+          away.contains(press.id())
+              ? time.attended(0)
+              : shared.computeIfAbsent(press.calendar(), c -> time.attended(0)));
+    }
+    return all.toArray(Spans[]::new);
   }
 
   private static Spans[] together(Spans[] some, Spans[] others) {
-    Spans[] both = new Spans[some.length];
-    for (int p = 0; p < both.length; p++) {
-      List<ShiftTimes.Piece> pieces =
-          Stream.of(some[p], others[p])
-              .flatMap(
-                  s ->
-                      IntStream.range(0, s.size())
-                          .mapToObj(i -> new ShiftTimes.Piece(s.from(i), s.to(i))))
-              .toList();
-      both[p] =
-          new Spans(
-              Pieces.union(pieces).stream()
-                  .map(w -> new Spans.Span(w.from(), w.to(), w.to()))
-                  .toList());
-    }
-    return both;
+    Map<List<Spans>, Spans> both = new HashMap<>();
+    return IntStream.range(0, some.length)
+        .mapToObj(
+            p -> both.computeIfAbsent(List.of(some[p], others[p]), FullHours::together))
+        .toArray(Spans[]::new);
+  }
+
+  private static Spans together(List<Spans> all) {
+    List<ShiftTimes.Piece> pieces =
+        all.stream()
+            .flatMap(
+                s ->
+                    IntStream.range(0, s.size())
+                        .mapToObj(i -> new ShiftTimes.Piece(s.from(i), s.to(i))))
+            .toList();
+    return new Spans(
+        Pieces.union(pieces).stream()
+            .map(w -> new Spans.Span(w.from(), w.to(), w.to()))
+            .toList());
   }
 
   /** The first minute of the plan. */
@@ -150,12 +168,18 @@ public final class FullHours {
     return until;
   }
 
-  /** First minutes and ends of the working time of a press, in turn; people in the house or not. */
+  /**
+   * First minutes and ends of the working time of a press, in turn; people in the house or not.
+   * Presses with the same hours give the same array, which nobody changes.
+   */
   public int[] times(int press, boolean handLoad) {
     Spans spans = handLoad ? attended[press] : running[press];
-    return IntStream.range(0, spans.size())
-        .flatMap(i -> IntStream.of(spans.from(i), spans.to(i)))
-        .toArray();
+    return times.computeIfAbsent(
+        spans,
+        all ->
+            IntStream.range(0, all.size())
+                .flatMap(i -> IntStream.of(all.from(i), all.to(i)))
+                .toArray());
   }
 
   /** The first minute at or after a time at which a run may start on a press. */
