@@ -103,8 +103,7 @@ final class Entries {
         .filter(from -> !from.equals(setup))
         .filter(from -> taken || from.tooling().equals(setup.tooling()))
         .allMatch(
-            from ->
-                differ(from.resin(), setup.resin()) || differ(from.colour(), setup.colour()));
+            from -> differ(from.resin(), setup.resin()) || differ(from.colour(), setup.colour()));
   }
 
   /** Whether the set of another setup may have been taken out, which then is as this one. */

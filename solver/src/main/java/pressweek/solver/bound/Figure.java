@@ -41,8 +41,7 @@ record Figure(Singly singly, long[] moldExcess, List<PressLoads.Best> presses, l
   /** What it is made of, in words. */
   List<Bound.Part> parts(Lines lines, List<MoldLoads.Loaded> loaded) {
     List<Bound.Part> parts = new ArrayList<>();
-    long late =
-        IntStream.range(0, lines.size()).filter(j -> singly.least()[j] > 0).count();
+    long late = IntStream.range(0, lines.size()).filter(j -> singly.least()[j] > 0).count();
     parts.add(
         new Bound.Part(
             words(late, "line")

@@ -32,8 +32,8 @@ import pressweek.data.problem.Setup;
  * <p>Proof, materials: the first run of a material that is in no barrel when the plan starts, and
  * that is not running, finds another one in its barrel, and pays at least the least PURGE to it on
  * any press from anything that may be there: 0 from an empty or unknown barrel, what a recorded
- * change says where one may match. First runs of different materials are different runs, and
- * setups and molds count no PURGE.
+ * change says where one may match. First runs of different materials are different runs, and setups
+ * and molds count no PURGE.
  */
 final class LeastChanges {
   /**
@@ -73,8 +73,7 @@ final class LeastChanges {
       }
     }
     Entries entries = new Entries(lines, changeover);
-    entries.entries.forEach(
-        e -> add(setups, e.setup().mold(), e.change() + e.startUp(), e.jobs()));
+    entries.entries.forEach(e -> add(setups, e.setup().mold(), e.change() + e.startUp(), e.jobs()));
     findMolds(entries);
     findMaterials();
   }
@@ -137,8 +136,7 @@ final class LeastChanges {
       Job job = problem.jobs().get(j);
       jobs.get(lines.names.material(job.resin(), job.colour())).add(j);
     }
-    int[] used =
-        IntStream.range(0, jobs.size()).filter(m -> !jobs.get(m).isEmpty()).toArray();
+    int[] used = IntStream.range(0, jobs.size()).filter(m -> !jobs.get(m).isEmpty()).toArray();
     for (int m : used) {
       if (!there.contains(m)) {
         Setup to = setup(m);

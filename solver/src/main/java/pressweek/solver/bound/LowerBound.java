@@ -23,11 +23,12 @@ import pressweek.data.problem.Problem;
  * <p>Why they may be added: the first three speak of LATE, KEPT_PRESS and UNPLACED only, each line
  * in one of them: a load takes the place of its lines, and different loads have different lines.
  * The others speak of CHANGE, PURGE, START_UP and CLOSE, but each of them holds only as long as
- * some lines have a place. So each sets aside a share of UNPLACED of its lines, at most a quarter each time,
- * and no share is set aside twice; the first three count with the rest of UNPLACED alone. If the
- * lines of a change are all left out, what was set aside from them pays for the change; if any line
- * is left out, what was set aside from it pays for the close. PRESS_RATE, OVERTIME, SHORT_CAMPAIGN
- * and MOVED are never negative and count nothing here. All is rounded down.
+ * some lines have a place. So each sets aside a share of UNPLACED of its lines, at most a quarter
+ * each time, and no share is set aside twice; the first three count with the rest of UNPLACED
+ * alone. If the lines of a change are all left out, what was set aside from them pays for the
+ * change; if any line is left out, what was set aside from it pays for the close. PRESS_RATE,
+ * OVERTIME, SHORT_CAMPAIGN and MOVED are never negative and count nothing here. All is rounded
+ * down.
  */
 public final class LowerBound {
   /** Shares of a quarter of the least UNPLACED that are tried for the close. */
@@ -88,8 +89,7 @@ public final class LowerBound {
         Arrays.stream(need.jobs())
             .boxed()
             .sorted(
-                Comparator.<Integer>comparingLong(j -> -lines.unplaced[j])
-                    .thenComparingInt(j -> j))
+                Comparator.<Integer>comparingLong(j -> -lines.unplaced[j]).thenComparingInt(j -> j))
             .mapToInt(Integer::intValue)
             .toArray();
     for (int job : order) {

@@ -29,7 +29,9 @@ final class PressLoads {
   /** A load and the molds of {@link MoldLoads}, by place, that have any of its jobs. */
   private record Group(Load load, Set<Integer> molds, int presses) {}
 
-  /** What a load exceeds its lines singly by, and the molds whose own excess it takes the place of. */
+  /**
+   * What a load exceeds its lines singly by, and the molds whose own excess it takes the place of.
+   */
   record Best(long excess, Set<Integer> molds, int presses, int jobs) {}
 
   private final Lines lines;
@@ -50,7 +52,10 @@ final class PressLoads {
       List<Group> groups = new ArrayList<>();
       for (BitSet presses : pressSets(island)) {
         int[] jobs =
-            island.stream().filter(j -> within(lines.presses[j], presses)).mapToInt(j -> j).toArray();
+            island.stream()
+                .filter(j -> within(lines.presses[j], presses))
+                .mapToInt(j -> j)
+                .toArray();
         if (jobs.length > 1 && jobs.length <= left) {
           left -= jobs.length;
           groups.addAll(groups(jobs, presses));
@@ -164,8 +169,7 @@ final class PressLoads {
   }
 
   private Capacity capacity(BitSet presses) {
-    List<int[]> times =
-        presses.stream().mapToObj(p -> lines.hours.times(p, !soft[p])).toList();
+    List<int[]> times = presses.stream().mapToObj(p -> lines.hours.times(p, !soft[p])).toList();
     return Capacity.sum(lines.hours.start(), lines.hours.until(), times);
   }
 }

@@ -139,8 +139,7 @@ public final class FullHours {
   private static Spans[] together(Spans[] some, Spans[] others) {
     Map<List<Spans>, Spans> both = new HashMap<>();
     return IntStream.range(0, some.length)
-        .mapToObj(
-            p -> both.computeIfAbsent(List.of(some[p], others[p]), FullHours::together))
+        .mapToObj(p -> both.computeIfAbsent(List.of(some[p], others[p]), FullHours::together))
         .toArray(Spans[]::new);
   }
 
@@ -153,9 +152,7 @@ public final class FullHours {
                         .mapToObj(i -> new ShiftTimes.Piece(s.from(i), s.to(i))))
             .toList();
     return new Spans(
-        Pieces.union(pieces).stream()
-            .map(w -> new Spans.Span(w.from(), w.to(), w.to()))
-            .toList());
+        Pieces.union(pieces).stream().map(w -> new Spans.Span(w.from(), w.to(), w.to())).toList());
   }
 
   /** The first minute of the plan. */

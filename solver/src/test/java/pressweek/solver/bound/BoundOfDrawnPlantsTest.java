@@ -41,9 +41,7 @@ final class BoundOfDrawnPlantsTest {
       Problem problem = drawn(seed);
       Plan plan = Plans.of(problem, 40, seed);
       long bound = bound(problem);
-      assertThat(bound)
-          .as("seed %d", seed)
-          .isLessThanOrEqualTo(plan.figures().avoidableCost());
+      assertThat(bound).as("seed %d", seed).isLessThanOrEqualTo(plan.figures().avoidableCost());
       above += bound > 0 ? 1 : 0;
       near += 2 * bound > plan.figures().avoidableCost() ? 1 : 0;
     }
@@ -112,13 +110,7 @@ final class BoundOfDrawnPlantsTest {
         .map(
             o ->
                 new Option(
-                    "copy",
-                    o.mold(),
-                    o.tooling(),
-                    o.making(),
-                    o.pace(),
-                    o.standing(),
-                    o.notes()))
+                    "copy", o.mold(), o.tooling(), o.making(), o.pace(), o.standing(), o.notes()))
         .forEach(options::add);
     return new Job(
         job.line(),

@@ -40,7 +40,8 @@ final class LowerBoundTest {
 
   /** No charge for changes and purge, so that lateness stands alone. */
   private static SmallPlant free() {
-    return new SmallPlant().rates(new Rates("EUR", true, STEP, DAY_LATE, 0, 0, 2_500_000, 40_000_000));
+    return new SmallPlant()
+        .rates(new Rates("EUR", true, STEP, DAY_LATE, 0, 0, 2_500_000, 40_000_000));
   }
 
   private static long amount(Problem problem) {
@@ -135,8 +136,7 @@ final class LowerBoundTest {
       plant.job(job(order).due(START + 240).on("P1", "M1", 240).on("P2", "M1", 240));
     }
     // over at 04:00, 08:00, 12:00 at the earliest: 0, 4 and 8 hours late
-    assertThat(amount(plant.build()))
-        .isBetween(DAY_LATE / 2 - ROUNDING, DAY_LATE / 2);
+    assertThat(amount(plant.build())).isBetween(DAY_LATE / 2 - ROUNDING, DAY_LATE / 2);
   }
 
   @Test
@@ -220,7 +220,8 @@ final class LowerBoundTest {
     SmallPlant plant =
         free()
             .shifts(
-                SmallPlant.shift("day", "06:00", "14:00"), SmallPlant.shift("more", "14:00", "22:00"))
+                SmallPlant.shift("day", "06:00", "14:00"),
+                SmallPlant.shift("more", "14:00", "22:00"))
             .job(job("10").due(START + 1_320).on("P1", "M1", 900));
     Problem problem = plant.build();
     Problem overtime =
