@@ -122,12 +122,15 @@ public final class Planner {
         figures.changeMin());
   }
 
+  /** What the plan decides as a whole, with the bound of the problem. */
+  private PlantWide whole(Timetable timetable) {
+    PlantWide decided = timetable.whole();
+    return new PlantWide(
+        decided.opened(), decided.dryings(), decided.charges(), LowerBound.of(problem));
+  }
+
   private Plan write(Head head, Sequences sequences) {
     Timetable timetable = Timetable.of(week, sequences);
-    PlantWide decided = timetable.whole();
-    PlantWide proved =
-        new PlantWide(
-            decided.opened(), decided.dryings(), decided.charges(), LowerBound.of(problem));
     Head whole =
         new Head(
             head.number(),
@@ -137,7 +140,7 @@ public final class Planner {
             head.settings(),
             head.references(),
             head.stopped(),
-            Optional.of(proved).filter(w -> !w.equals(PlantWide.NONE)));
+            Optional.of(whole(timetable)).filter(w -> !w.equals(PlantWide.NONE)));
     List<Unplaced> unplaced = new ArrayList<>(problem.unplaced());
     unplaced.addAll(timetable.unplaced());
     Figures f = timetable.figures();
