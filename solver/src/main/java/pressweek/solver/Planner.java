@@ -13,6 +13,7 @@ import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Unplaced;
+import pressweek.solver.bound.LowerBound;
 import pressweek.solver.timing.Dispatch;
 import pressweek.solver.timing.Sequences;
 import pressweek.solver.timing.Timetable;
@@ -65,7 +66,7 @@ public final class Planner {
     Sequences best = first.sequences();
     if (start.isPresent()) {
       Sequences warm = WarmStart.from(week, start.get(), best);
-      best = search.cost(warm) < search.cost(best) ? warm : best;
+      best = search.cost(warm) <= search.cost(best) ? warm : best;
     }
     Sequences found = search.improve(best, head.settings(), begun, watcher);
     Head done =
@@ -121,6 +122,13 @@ public final class Planner {
         figures.changeMin());
   }
 
+  /** What the plan decides as a whole, with the bound of the problem. */
+  private PlantWide whole(Timetable timetable) {
+    PlantWide decided = timetable.whole();
+    return new PlantWide(
+        decided.opened(), decided.held(), decided.dryings(), decided.charges(), LowerBound.of(problem));
+  }
+
   private Plan write(Head head, Sequences sequences) {
     Timetable timetable = Timetable.of(week, sequences);
     Head whole =
@@ -132,7 +140,7 @@ public final class Planner {
             head.settings(),
             head.references(),
             head.stopped(),
-            Optional.of(timetable.whole()).filter(w -> !w.equals(PlantWide.NONE)));
+            Optional.of(whole(timetable)).filter(w -> !w.equals(PlantWide.NONE)));
     List<Unplaced> unplaced = new ArrayList<>(problem.unplaced());
     unplaced.addAll(timetable.unplaced());
     Figures f = timetable.figures();

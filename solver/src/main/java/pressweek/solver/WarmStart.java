@@ -15,6 +15,7 @@ final class WarmStart {
   static Sequences from(WeekTables week, Plan plan, Sequences otherwise) {
     boolean[] placed = new boolean[week.jobCount()];
     Sequences out = new Sequences(week.pressCount(), week.jobCount());
+    week.choices(plan.head().plantWide(), out);
     for (int p = 0; p < week.pressCount(); p++) {
       for (int job : week.fixedOn(p)) {
         out.add(p, job);

@@ -25,9 +25,9 @@ public final class Headline {
   }
 
   /**
-   * Avoidable cost of the plan and how it stands to simple ways of planning. Without rates no money
-   * is named, and the comparison says that it goes by the default weights. Empty when there is
-   * nothing to say.
+   * Avoidable cost of the plan, how it stands to simple ways of planning, and how far it can be
+   * from the best possible. Without rates no money is named, and the comparison says that it goes
+   * by the default weights. Empty when there is no line to plan.
    */
   public static List<String> cost(Plan plan) {
     Rates rates = plan.problem().plant().rates();
@@ -35,13 +35,17 @@ public final class Headline {
         plan.head().references().stream()
             .map(r -> Comparison.words(plan, r))
             .collect(Collectors.joining(", "));
+    List<String> sentences = new ArrayList<>();
     if (rates.shown()) {
       String cost = "Avoidable cost is " + Money.words(rates, plan.figures().avoidableCost());
-      return List.of(cost + (compared.isEmpty() ? "." : ": " + compared + "."));
+      sentences.add(cost + (compared.isEmpty() ? "." : ": " + compared + "."));
+    } else if (!compared.isEmpty()) {
+      sentences.add("By the default weights the plan is " + compared + ".");
     }
-    return compared.isEmpty()
-        ? List.of()
-        : List.of("By the default weights the plan is " + compared + ".");
+    if (!plan.problem().jobs().isEmpty()) {
+      sentences.add(BestPossible.words(plan));
+    }
+    return List.copyOf(sentences);
   }
 
   private static String lines(Figures figures) {

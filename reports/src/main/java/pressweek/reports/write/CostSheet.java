@@ -2,12 +2,14 @@ package pressweek.reports.write;
 
 import java.util.ArrayList;
 import java.util.List;
+import pressweek.data.plan.Bound;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Reference;
 import pressweek.data.plan.Rule;
 import pressweek.data.problem.Rates;
 import pressweek.reports.hours.Minutes;
 import pressweek.reports.markup.Element;
+import pressweek.reports.schedule.BestPossible;
 import pressweek.reports.schedule.Comparison;
 import pressweek.reports.schedule.Money;
 
@@ -21,7 +23,7 @@ final class CostSheet {
     this.rates = plan.problem().plant().rates();
   }
 
-  /** The two tables; none when there is nothing to compare and no money to show. */
+  /** The tables; none when there is nothing to compare and no money to show. */
   List<Element> content() {
     List<Element> parts = new ArrayList<>();
     if (!plan.head().references().isEmpty()) {
@@ -30,7 +32,19 @@ final class CostSheet {
     if (rates.shown() && !plan.figures().costByRule().isEmpty()) {
       parts.add(costs());
     }
+    if (rates.shown() && !BestPossible.parts(plan).isEmpty()) {
+      parts.add(bound());
+    }
     return parts;
+  }
+
+  private Element bound() {
+    return new PageTable<Bound.Part>("narrow")
+        .caption("What no plan of this week can avoid, as far as it is proved")
+        .text("for", Bound.Part::what)
+        .figure(rates.currency(), part -> Money.figure(part.amount()))
+        .rows(BestPossible.parts(plan))
+        .element();
   }
 
   private Element comparison() {

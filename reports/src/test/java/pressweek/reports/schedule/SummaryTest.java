@@ -49,6 +49,7 @@ class SummaryTest {
             Of 2 order lines, none is ready on time, 1 late by 2 h in all, 1 unplaced.
             Nothing has to be changed.
             Avoidable cost is EUR 500.00: 50 % below earliest-due-date order.
+            How far from the best possible: cannot tell.
 
             Late
               4711/1 LV90/S0825/PP-BLK: due Mon 10:00, ready Mon 12:00, 2 h late

@@ -84,7 +84,7 @@ class PlanPageTest {
         List.of(
             "<h1>Quillback Grips</h1>",
             "Plan 2026-W49/3, replaces 2026-W49/2, made Mon 30 Nov 05:40",
-            "50 % below earliest-due-date order.</p>",
+            "50 % below earliest-due-date order. How far from the best possible: cannot tell.</p>",
             ">Not checked this week</h2>",
             ">Late lines</h2>",
             ">Week wall</h2>",

@@ -86,6 +86,11 @@ public final class Charges {
     return ready <= from ? 0 : firstAtOrAfter(ready) - firstAtOrAfter(from);
   }
 
+  /** Shipping cut-offs before a time, counted from one that nobody asks about. */
+  public int cutOffsBefore(int time) {
+    return firstAtOrAfter(time);
+  }
+
   private int firstAtOrAfter(int time) {
     int i = Arrays.binarySearch(cutOffs, time);
     return i < 0 ? -i - 1 : i;

@@ -68,7 +68,7 @@ public record Timetable(
     }
     runs.sort(Comparator.<Run>comparingInt(r -> week.press(r.press())).thenComparingInt(Run::seq));
     dismounts.sort(Comparator.comparingInt(Dismount::startMin).thenComparing(Dismount::press));
-    PlantWide whole = WholeWriter.of(week, sequences.open, events, runs);
+    PlantWide whole = WholeWriter.of(week, sequences, events, runs);
     List<Charge> beside = new ArrayList<>(unplacedCharges);
     beside.addAll(whole.charges());
     return new Timetable(

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
+import pressweek.data.plan.PlantWide;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Option;
 import pressweek.data.problem.Press;
@@ -272,6 +273,31 @@ public final class WeekTables {
     boolean stays =
         before == press && Math.abs(runStart - jobs.earlierStart[job]) <= moveTolerance;
     return stays ? 0 : problem.arranged().terms().movedRun();
+  }
+
+  /** Overtime shifts that a plan opened, as bits; those that are not there any more are left out. */
+  public long openBits(List<PlantWide.Opened> opened) {
+    long bits = 0;
+    for (int i = 0; i < shifts.overtime().size(); i++) {
+      ShiftTimes.Worked window = shifts.overtime().get(i);
+      for (PlantWide.Opened one : opened) {
+        if (one.shift().equals(window.shift().name()) && one.fromMin() == window.from()) {
+          bits |= 1L << i;
+        }
+      }
+    }
+    return bits;
+  }
+
+  /** Opens shifts and holds jobs back as a plan did. */
+  public void choices(PlantWide whole, Sequences into) {
+    into.open(openBits(whole.opened()));
+    for (PlantWide.Held held : whole.held()) {
+      int job = job(held.job());
+      if (job >= 0) {
+        into.holdBehind(job, job(held.behind()));
+      }
+    }
   }
 
   /** How many overtime shifts a plan may open. */

@@ -14,28 +14,41 @@ import pressweek.solver.timing.Recorder.Event;
 /** Writes what a plan decides for the plant as a whole. */
 final class WholeWriter {
   private final WeekTables week;
-  private final long open;
+  private final Sequences sequences;
   private final List<PlantWide.Opened> opened = new ArrayList<>();
   private final List<PlantWide.DryerUse> dryings = new ArrayList<>();
   private final List<Charge> charges = new ArrayList<>();
 
-  private WholeWriter(WeekTables week, long open) {
+  private WholeWriter(WeekTables week, Sequences sequences) {
     this.week = week;
-    this.open = open;
+    this.sequences = sequences;
   }
 
-  static PlantWide of(WeekTables week, long open, List<Event> events, List<Run> runs) {
-    WholeWriter writer = new WholeWriter(week, open);
+  static PlantWide of(WeekTables week, Sequences sequences, List<Event> events, List<Run> runs) {
+    WholeWriter writer = new WholeWriter(week, sequences);
     writer.overtime();
     writer.dryings(events);
     writer.campaigns(events);
     writer.close(runs);
-    return new PlantWide(writer.opened, writer.dryings, writer.charges, Optional.empty());
+    return new PlantWide(
+        writer.opened, writer.held(), writer.dryings, writer.charges, Optional.empty());
+  }
+
+  private List<PlantWide.Held> held() {
+    List<PlantWide.Held> held = new ArrayList<>();
+    for (int job = 0; job < week.jobCount(); job++) {
+      if (sequences.behind[job] >= 0) {
+        held.add(
+            new PlantWide.Held(
+                week.jobs.jobs.get(job).id(), week.jobs.jobs.get(sequences.behind[job]).id()));
+      }
+    }
+    return held;
   }
 
   private void overtime() {
     for (int i = 0; i < week.shifts.overtime().size(); i++) {
-      if ((open >> i & 1) != 0) {
+      if ((sequences.open >> i & 1) != 0) {
         ShiftTimes.Worked window = week.shifts.overtime().get(i);
         String shift = window.shift().name();
         opened.add(new PlantWide.Opened(shift, window.from(), window.to()));

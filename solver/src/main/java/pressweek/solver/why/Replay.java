@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import pressweek.data.plan.Cause;
 import pressweek.data.plan.Charge;
 import pressweek.data.plan.Figures;
 import pressweek.data.plan.Head;
@@ -19,7 +18,6 @@ import pressweek.data.plan.Plan;
 import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
 import pressweek.data.plan.Settings;
-import pressweek.data.plan.Wait;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Unplaced;
@@ -126,15 +124,12 @@ public final class Replay {
     }
   }
 
-  /** What the plan holds back on purpose is held back again. */
+  /** Opens shifts and holds back as the plan did, except for a line that moves. */
   private void holdBack(Sequences sequences, Plan plan, int moved) {
-    for (Run run : plan.runs()) {
-      int job = week.job(run.job());
-      for (Wait wait : run.waits()) {
-        int other = wait.cause() == Cause.CHOICE ? week.job(wait.what()) : -1;
-        if (job >= 0 && other >= 0 && job != moved && other != moved) {
-          sequences.holdBehind(job, other);
-        }
+    week.choices(plan.head().plantWide(), sequences);
+    for (int job = 0; job < week.jobCount(); job++) {
+      if (job == moved || sequences.behind(job) == moved) {
+        sequences.holdBehind(job, -1);
       }
     }
   }

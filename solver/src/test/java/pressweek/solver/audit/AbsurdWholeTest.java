@@ -53,6 +53,7 @@ class AbsurdWholeTest {
         List.of(
             new PlantWide.Opened(id(random), number(random), number(random)),
             new PlantWide.Opened("extra", number(random), number(random))),
+        List.of(new PlantWide.Held(id(random), id(random))),
         List.of(
             new PlantWide.DryerUse(id(random), id(random), "", number(random), number(random)),
             new PlantWide.DryerUse("R1", "D1", "PP", number(random), number(random))),
