@@ -126,7 +126,11 @@ public final class Planner {
   private PlantWide whole(Timetable timetable) {
     PlantWide decided = timetable.whole();
     return new PlantWide(
-        decided.opened(), decided.held(), decided.dryings(), decided.charges(), LowerBound.of(problem));
+        decided.opened(),
+        decided.held(),
+        decided.dryings(),
+        decided.charges(),
+        LowerBound.of(problem));
   }
 
   private Plan write(Head head, Sequences sequences) {

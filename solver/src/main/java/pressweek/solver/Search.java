@@ -34,8 +34,8 @@ final class Search {
   private static final int MOVES_A_STEP = 50;
 
   /**
-   * Rounds of annealing: the share of the time that is over when a round ends, and how hot it begins
-   * as a share of a small step uphill. The first only takes what lies by the way.
+   * Rounds of annealing: the share of the time that is over when a round ends, and how hot it
+   * begins as a share of a small step uphill. The first only takes what lies by the way.
    */
   private static final Round[] LONG_ROUNDS = {
     new Round(0.04, 0.1), new Round(0.6, 1), new Round(0.8, 0.4), new Round(0.95, 0.1)

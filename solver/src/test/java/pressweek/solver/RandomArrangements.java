@@ -29,8 +29,8 @@ import pressweek.data.problem.Trial;
 
 /**
  * Adds to a drawn plant what plants arrange beside: counted things, services, trials, links,
- * dryers, overtime, shifts without people, inspectors and further terms, each switched on and off by
- * the draw.
+ * dryers, overtime, shifts without people, inspectors and further terms, each switched on and off
+ * by the draw.
  */
 final class RandomArrangements {
   private static final int HOUR = 60;
@@ -149,8 +149,7 @@ final class RandomArrangements {
       boolean promised =
           problem.floor().promises().stream().map(Promise::job).anyMatch(second::equals);
       if (maybe(15) && !promised) {
-        links.add(
-            new Link(second, jobs.get(random.nextInt(j)).id(), HOUR * random.nextInt(12)));
+        links.add(new Link(second, jobs.get(random.nextInt(j)).id(), HOUR * random.nextInt(12)));
       }
     }
     return links;
@@ -203,8 +202,7 @@ final class RandomArrangements {
     boolean inspected = maybe(40);
     List<Shift> shifts = new ArrayList<>();
     for (Shift shift : hours.shifts()) {
-      OptionalInt inspectors =
-          inspected ? OptionalInt.of(random.nextInt(3)) : OptionalInt.empty();
+      OptionalInt inspectors = inspected ? OptionalInt.of(random.nextInt(3)) : OptionalInt.empty();
       shifts.add(
           new Shift(
               shift.name(),
@@ -219,11 +217,13 @@ final class RandomArrangements {
     List<String> more = new ArrayList<>();
     if (overtime) {
       more.add("extra");
-      shifts.add(beside("extra", 1, inspected, EnumSet.of(DayOfWeek.SUNDAY, DayOfWeek.SATURDAY), 14, 20));
+      shifts.add(
+          beside("extra", 1, inspected, EnumSet.of(DayOfWeek.SUNDAY, DayOfWeek.SATURDAY), 14, 20));
     }
     if (night) {
       more.add("night");
-      shifts.add(beside("night", 0, false, EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.THURSDAY), 22, 6));
+      shifts.add(
+          beside("night", 0, false, EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.THURSDAY), 22, 6));
     }
     List<Calendar> calendars = new ArrayList<>();
     for (Calendar calendar : hours.calendars()) {

@@ -126,14 +126,16 @@ final class RoundTheClock {
     List<Mold> molds = new ArrayList<>();
     List<PressState> states = new ArrayList<>();
     colours.add(new Colour("", colour(-1), "", "", OptionalDouble.of(50)));
-    String standing = changes.stream().anyMatch(c -> c.from().colour().equals(colour(-1))) ? colour(-1) : "";
+    String standing =
+        changes.stream().anyMatch(c -> c.from().colour().equals(colour(-1))) ? colour(-1) : "";
     for (int m = 0; m < machines; m++) {
       presses.add(press(press(m), m));
       molds.add(mold("M" + m));
       states.add(new PressState(press(m), new Setup("M" + m, "", "PP", standing), false, ""));
     }
     Floor floor = new Floor(presses, molds, states, List.of(), List.of(), changes);
-    Resin resin = new Resin("PP", "", NONE, OptionalDouble.of(230), NONE, 0, Barrel.STANDARD, List.of());
+    Resin resin =
+        new Resin("PP", "", NONE, OptionalDouble.of(230), NONE, 0, Barrel.STANDARD, List.of());
     Materials materials =
         new Materials(List.of(resin), colours, List.of(), new Stock(false, List.of(), List.of()));
     Terms terms = new Terms(0, 0, late ? 0 : 60 * UNIT, 0, List.of());
@@ -154,7 +156,8 @@ final class RoundTheClock {
 
   private Plant plant(int horizonMin) {
     EnumSet<DayOfWeek> days = EnumSet.allOf(DayOfWeek.class);
-    Shift shift = new Shift("all", days, LocalTime.MIN, LocalTime.MIN, List.of(), 0, 0, OptionalInt.empty());
+    Shift shift =
+        new Shift("all", days, LocalTime.MIN, LocalTime.MIN, List.of(), 0, 0, OptionalInt.empty());
     return new Plant(
         "published problem",
         new Hours(

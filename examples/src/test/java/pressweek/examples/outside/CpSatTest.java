@@ -35,7 +35,9 @@ class CpSatTest {
   private static final double WORK = 4;
   private static final double LEAST_SHARE_PROVED = 0.9;
 
-  /** What dismounts at another time may be worth in the mean: measured 0.02 on the first 24 weeks. */
+  /**
+   * What dismounts at another time may be worth in the mean: measured 0.02 on the first 24 weeks.
+   */
   private static final double MOST_GAP_PCT = 0.1;
 
   private enum Cause {

@@ -24,9 +24,8 @@ final class ToolingSets {
   }
 
   /**
-   * What happens on each press; of what begins together what is running comes
-   * first, changes come before
-   * dismounts, and the earlier press first.
+   * What happens on each press; of what begins together what is running comes first, changes come
+   * before dismounts, and the earlier press first.
    */
   List<PressWalk> walk() {
     for (Optional<PressWalker> next = next(); next.isPresent(); next = next()) {

@@ -103,6 +103,7 @@ public final class RunNumbers {
         head.settings(),
         head.references(),
         head.stopped(),
-        Optional.of(new PlantWide(whole.opened(), whole.held(), dryings, whole.charges(), whole.bound())));
+        Optional.of(
+            new PlantWide(whole.opened(), whole.held(), dryings, whole.charges(), whole.bound())));
   }
 }

@@ -159,24 +159,11 @@ final class Moves {
   }
 
   private boolean target(int job, int p, int first, int length, boolean near) {
-    int q;
-    int place;
-    if (near) {
-      int[] beside = neighbours.of(job);
-      if (beside.length == 0) {
-        return false;
-      }
-      int other = beside[random.nextInt(beside.length)];
-      q = places.press[other];
-      if (q < 0) {
-        return false;
-      }
-      place = places.place[other] + 1;
-    } else {
-      q = random.nextInt(3) == 0 ? p : eligible[job][random.nextInt(eligible[job].length)];
-      int room = sequences.size(q) - places.fixed[q] + (p == q ? 1 - length : 1);
-      place = places.fixed[q] + around(first - places.fixed[p], sequences.size(p) - places.fixed[p], Math.max(1, room), p == q);
+    if (near ? !beside(job) : !anywhere(job, p, first, length)) {
+      return false;
     }
+    int q = toPress;
+    int place = toPlace;
     if (p == q) {
       if (near && place > first) {
         place -= Math.min(length, place - first);
@@ -184,12 +171,8 @@ final class Moves {
       if (place == first || place + length > sequences.size(p)) {
         return false;
       }
-    } else {
-      for (int i = first; i < first + length; i++) {
-        if (!week.canRun(sequences.job(p, i), q)) {
-          return false;
-        }
-      }
+    } else if (!allCanRun(p, first, length, q)) {
+      return false;
     }
     if (place < places.fixed[q] || first < places.fixed[p]) {
       return false;
@@ -198,9 +181,40 @@ final class Moves {
     fromPress = p;
     fromPlace = first;
     count = length;
-    toPress = q;
     toPlace = place;
     sequences.move(p, first, length, q, place);
+    return true;
+  }
+
+  /** The place after a neighbour of a job. */
+  private boolean beside(int job) {
+    int[] beside = neighbours.of(job);
+    if (beside.length == 0) {
+      return false;
+    }
+    int other = beside[random.nextInt(beside.length)];
+    toPress = places.press[other];
+    toPlace = places.place[other] + 1;
+    return toPress >= 0;
+  }
+
+  /** A place on a press that may run a job. */
+  private boolean anywhere(int job, int p, int first, int length) {
+    int q = random.nextInt(3) == 0 ? p : eligible[job][random.nextInt(eligible[job].length)];
+    int room = sequences.size(q) - places.fixed[q] + (p == q ? 1 - length : 1);
+    int through = first - places.fixed[p];
+    int of = sequences.size(p) - places.fixed[p];
+    toPress = q;
+    toPlace = places.fixed[q] + around(through, of, Math.max(1, room), p == q);
+    return true;
+  }
+
+  private boolean allCanRun(int p, int first, int length, int q) {
+    for (int i = first; i < first + length; i++) {
+      if (!week.canRun(sequences.job(p, i), q)) {
+        return false;
+      }
+    }
     return true;
   }
 

@@ -5,8 +5,9 @@ import java.util.List;
 import pressweek.data.problem.Problem;
 
 /**
- * The inspectors, who are with the last minutes of each change that exchanges something. Checks that
- * overlap a new one count together even where they do not overlap each other: on the safe side.
+ * The inspectors, who are with the last minutes of each change that exchanges something. Checks
+ * that overlap a new one count together even where they do not overlap each other: on the safe
+ * side.
  */
 final class Inspectors {
   private final boolean checked;

@@ -86,22 +86,22 @@ final class Kept implements Follower {
   }
 
   private void save(Steps of) {
-      Snapshot snapshot = snapshots[count];
-      if (snapshot == null) {
-        snapshot = new Snapshot();
-        snapshots[count] = snapshot;
-      }
-      count++;
-      snapshot.save(changing);
-      snapshot.cost = of.cost;
-      snapshot.broken = of.broken;
-      snapshot.lastEnd = of.lastEnd;
-      snapshot.settled = settled;
-      snapshot.draws = of.shared.stock.drawn();
-      if (snapshot.jobCost.length == 0) {
-        snapshot.jobCost = new long[jobCost.length];
-      }
-      System.arraycopy(jobCost, 0, snapshot.jobCost, 0, jobCost.length);
+    Snapshot snapshot = snapshots[count];
+    if (snapshot == null) {
+      snapshot = new Snapshot();
+      snapshots[count] = snapshot;
+    }
+    count++;
+    snapshot.save(changing);
+    snapshot.cost = of.cost;
+    snapshot.broken = of.broken;
+    snapshot.lastEnd = of.lastEnd;
+    snapshot.settled = settled;
+    snapshot.draws = of.shared.stock.drawn();
+    if (snapshot.jobCost.length == 0) {
+      snapshot.jobCost = new long[jobCost.length];
+    }
+    System.arraycopy(jobCost, 0, snapshot.jobCost, 0, jobCost.length);
   }
 
   /** The last snapshot before sequences differ; null when there is none. */
@@ -155,8 +155,9 @@ final class Kept implements Follower {
   /**
    * Follows an attempt and gives it up when its cost so far, and what the jobs still to come cost
    * before, is more than the limit. Jobs of a touched press count only once the press has passed
-   * the place where it was touched, less what they can gain when it came free earlier. On one press this gives up
-   * nothing that is worth it; on several a job of another press may become cheaper unseen.
+   * the place where it was touched, less what they can gain when it came free earlier. On one press
+   * this gives up nothing that is worth it; on several a job of another press may become cheaper
+   * unseen.
    */
   private final class Trial implements Follower {
     private final boolean[] excluded;

@@ -18,6 +18,9 @@ final class Look {
   /** The press that must give the mold up first, or -1. */
   int holder;
 
+  /** The setter of the change, or -1. */
+  int setter;
+
   /** Whether the job is running already. */
   boolean running;
 
@@ -41,6 +44,7 @@ final class Look {
     kinds = other.kinds;
     exchanged = other.exchanged;
     holder = other.holder;
+    setter = other.setter;
     running = other.running;
     service = other.service;
     giver = other.giver;

@@ -155,8 +155,7 @@ final class Looker {
 
   private void ask(int press, ChangeRules.State from, int job, int option) {
     boolean clear = jobs.food[job] && !states.cleared[press];
-    changes.ask(
-        press, from, jobs.mold[option], jobs.tooling[option], jobs.material[job], clear);
+    changes.ask(press, from, jobs.mold[option], jobs.tooling[option], jobs.material[job], clear);
     look.minutes = changes.minutes;
     look.purgeG = changes.purgeG;
     look.kinds = changes.kinds;

@@ -56,12 +56,33 @@ final class OperatorLoad {
     }
     int i = Arrays.binarySearch(edge, start);
     i = i < 0 ? Math.max(0, -i - 2) : i;
+    if (allOn(press, start) + operators <= fewest(press, i, end)) {
+      return start;
+    }
     for (; i + 1 < edge.length && edge[i] < end; i++) {
       if (works[press][i] && load(press, i, Math.max(start, edge[i])) + operators > inHouse[i]) {
         return nextEvent(start);
       }
     }
     return start;
+  }
+
+  /** Operators of all runs of other presses that are on after a time, whenever they work. */
+  private int allOn(int press, int time) {
+    int sum = 0;
+    for (int q = 0; q < onUntil.length; q++) {
+      sum += onUntil[q] > time && q != press ? onOperators[q] : 0;
+    }
+    return sum;
+  }
+
+  /** The fewest operators in the house while a press works, from a segment to a time. */
+  private int fewest(int press, int from, int end) {
+    int fewest = Integer.MAX_VALUE;
+    for (int i = from; i + 1 < edge.length && edge[i] < end; i++) {
+      fewest = works[press][i] ? Math.min(fewest, inHouse[i]) : fewest;
+    }
+    return fewest;
   }
 
   private int load(int press, int segment, int time) {

@@ -6,8 +6,7 @@ import pressweek.data.plan.Cause;
  * Places change and run of a job on a press at the first time at which press, people, components,
  * mold, things and dryers all agree; changes nothing but the look.
  */
-public final class Placing {
-  public static long ITER;
+final class Placing {
   private final WeekTables week;
   private final JobTable jobs;
   private final PressStates states;
@@ -39,7 +38,6 @@ public final class Placing {
       at = Math.max(at, shared.hours(press).startFor(ready, look.minutes));
     }
     while (true) {
-      ITER++;
       at = place(press, option, at, run);
       if (at >= Spans.FAR || look.runStart >= week.end) {
         look.start = Spans.FAR;
@@ -67,6 +65,7 @@ public final class Placing {
     push(Cause.SHIFT, "", from, at);
     if (look.minutes > 0) {
       int begun = shared.setters().start(hours, at, look.minutes);
+      look.setter = shared.setters().chosen();
       push(Cause.SETTER, "", at, begun);
       if (begun >= Spans.FAR) {
         return Spans.FAR;
@@ -139,8 +138,7 @@ public final class Placing {
     if (next > start) {
       return next;
     }
-    int manned =
-        shared.operators().next(press, look.runStart, look.runEnd, jobs.operators[option]);
+    int manned = shared.operators().next(press, look.runStart, look.runEnd, jobs.operators[option]);
     if (manned > look.runStart) {
       int at = later(press, manned);
       push(Cause.OPERATOR, "", start, at);

@@ -92,8 +92,18 @@ final class SetterPool {
    * work is done.
    */
   void take(int end, int minutes) {
-    if (chosen >= 0) {
-      free[chosen] = end + (minutes * (100 - sharePct) + sharePct - 1) / sharePct;
+    take(chosen, end, minutes);
+  }
+
+  /** The setter found by the last {@link #start}; -1 when setters are not checked. */
+  int chosen() {
+    return chosen;
+  }
+
+  /** The same for a setter found before; none for -1. */
+  void take(int setter, int end, int minutes) {
+    if (setter >= 0) {
+      free[setter] = end + (minutes * (100 - sharePct) + sharePct - 1) / sharePct;
     }
   }
 

@@ -6,7 +6,9 @@ import java.util.Map;
 import pressweek.data.problem.Crew;
 import pressweek.solver.rules.ChangeRules;
 
-/** What presses share: people, components, molds, things, dryers; and the shifts that are worked. */
+/**
+ * What presses share: people, components, molds, things, dryers; and the shifts that are worked.
+ */
 final class Shared {
   final ComponentStock stock;
   final MoldAway away;

@@ -18,7 +18,6 @@ final class Snapshot {
       arrays = Arrays.copyOf(arrays, size + more.length);
       System.arraycopy(more, 0, arrays, size, more.length);
     }
-
   }
 
   private Object[] kept = new Object[0];
@@ -29,6 +28,7 @@ final class Snapshot {
   long broken;
   int lastEnd;
   int settled;
+
   /** What each job had cost. */
   long[] jobCost = new long[0];
 

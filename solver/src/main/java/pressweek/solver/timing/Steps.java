@@ -6,12 +6,10 @@ import pressweek.solver.rules.ChangeRules;
 import pressweek.solver.rules.Charges;
 
 /** The steps of a pass: what a press does next, and what that costs. */
-public final class Steps {
+final class Steps {
   final PressStates states;
   final Shared shared;
   final Looker looker;
-
-  public static long STEPS;
 
   /** Avoidable cost so far. */
   long cost;
@@ -68,7 +66,6 @@ public final class Steps {
    */
   int step(int press, int job, int clock, int others) {
     at = clock;
-    STEPS++;
     if (looker.forbidden(press, job) && !isFirstOfAll(press, job)) {
       leaveOut(press, job, Cause.NEIGHBOUR);
       return -1;
@@ -141,8 +138,7 @@ public final class Steps {
     recordStart(press, job, look);
     if (look.minutes > 0) {
       Spans hours = shared.hours(press);
-      shared.setters().start(hours, look.start, look.minutes);
-      shared.setters().take(look.changeEnd, look.minutes);
+      shared.setters().take(look.setter, look.changeEnd, look.minutes);
       if (look.exchanged && shared.inspectors().checked()) {
         shared.inspectors().take(hours, look.start, look.minutes, look.changeEnd);
       }
@@ -215,8 +211,7 @@ public final class Steps {
     int missing = campaigns.charged() ? campaigns.missing(press) : 0;
     if (missing > 0) {
       cost += campaigns.charge(missing);
-      recorder.add(
-          new Recorder.ShortCampaign(press, mold, campaigns.minutes(press), missing));
+      recorder.add(new Recorder.ShortCampaign(press, mold, campaigns.minutes(press), missing));
     }
     campaigns.end(press);
   }
@@ -235,7 +230,10 @@ public final class Steps {
               job,
               look.option,
               new Recorder.Was(
-                  states.mold[press], states.tooling[press], states.material[press], states.free[press]),
+                  states.mold[press],
+                  states.tooling[press],
+                  states.material[press],
+                  states.free[press]),
               new Recorder.Change(look.minutes, look.purgeG, look.kinds, look.exchanged),
               new Recorder.Times(look.start, look.changeEnd, look.runStart, look.runEnd),
               recorder.pushes(press),

@@ -91,8 +91,8 @@ final class Things {
   }
 
   /**
-   * The start itself when a press may take a tooling set into its mold then; otherwise the next time
-   * at which that could be otherwise. {@link #giver} is the press that must give one up.
+   * The start itself when a press may take a tooling set into its mold then; otherwise the next
+   * time at which that could be otherwise. {@link #giver} is the press that must give one up.
    */
   int toolingAt(int press, int mold, int set, int start) {
     giver = -1;

@@ -72,12 +72,7 @@ public record Timetable(
     List<Charge> beside = new ArrayList<>(unplacedCharges);
     beside.addAll(whole.charges());
     return new Timetable(
-        runs,
-        dismounts,
-        unplaced,
-        unplacedCharges,
-        whole,
-        figures(week, runs, dismounts, beside));
+        runs, dismounts, unplaced, unplacedCharges, whole, figures(week, runs, dismounts, beside));
   }
 
   private static Figures figures(

@@ -230,16 +230,8 @@ public final class TimingPass {
         heap.remove();
         continue;
       }
-      long before = steps.cost;
-      int others = heap.nextTime();
-      int next = steps.step(p, job, clock, others);
-      while (next > clock && next < others) {
-        clock = next;
-        next = steps.step(p, job, clock, others);
-      }
-      clock = Math.max(clock, steps.at);
-      latest[0] = clock;
-      follower.spent(job, steps.cost - before);
+      int next = advance(p, job, clock);
+      clock = latest[0];
       if (next >= 0) {
         heap.later(next);
         continue;
@@ -256,6 +248,21 @@ public final class TimingPass {
         }
       }
     }
+  }
+
+  /** Steps of a press as long as no other comes between; answers when to come back, or -1. */
+  private int advance(int press, int job, int from) {
+    long before = steps.cost;
+    int clock = from;
+    int others = heap.nextTime();
+    int next = steps.step(press, job, clock, others);
+    while (next > clock && next < others) {
+      clock = next;
+      next = steps.step(press, job, clock, others);
+    }
+    latest[0] = Math.max(clock, steps.at);
+    follower.spent(job, steps.cost - before);
+    return next;
   }
 
   /** The job before a press has begun or been left out: goes on to its next, and to who waited. */

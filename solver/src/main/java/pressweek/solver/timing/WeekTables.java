@@ -270,12 +270,13 @@ public final class WeekTables {
     if (before < 0) {
       return 0;
     }
-    boolean stays =
-        before == press && Math.abs(runStart - jobs.earlierStart[job]) <= moveTolerance;
+    boolean stays = before == press && Math.abs(runStart - jobs.earlierStart[job]) <= moveTolerance;
     return stays ? 0 : problem.arranged().terms().movedRun();
   }
 
-  /** Overtime shifts that a plan opened, as bits; those that are not there any more are left out. */
+  /**
+   * Overtime shifts that a plan opened, as bits; those that are not there any more are left out.
+   */
   public long openBits(List<PlantWide.Opened> opened) {
     long bits = 0;
     for (int i = 0; i < shifts.overtime().size(); i++) {

@@ -71,13 +71,13 @@ final class WholeWriter {
         Comparator.<Recorder.Started>comparingInt(started -> started.times().runStart())
             .thenComparing(started -> RunWriter.id(started.job())));
     for (Recorder.Started started : dried) {
-        dryings.add(
-            new PlantWide.DryerUse(
-                RunWriter.id(started.job()),
-                week.problem.arranged().drying().dryers().get(started.dried().dryer()).dryer(),
-                week.dryers().content(week.jobs.material[started.job()]),
-                started.dried().from(),
-                started.times().runEnd()));
+      dryings.add(
+          new PlantWide.DryerUse(
+              RunWriter.id(started.job()),
+              week.problem.arranged().drying().dryers().get(started.dried().dryer()).dryer(),
+              week.dryers().content(week.jobs.material[started.job()]),
+              started.dried().from(),
+              started.times().runEnd()));
     }
   }
 
