@@ -1,6 +1,7 @@
 package pressweek.solver.search;
 
 import java.util.SplittableRandom;
+import pressweek.solver.timing.PressModel;
 import pressweek.solver.timing.Sequences;
 import pressweek.solver.timing.TimingPass;
 import pressweek.solver.timing.WeekTables;
@@ -8,6 +9,9 @@ import pressweek.solver.timing.WeekTables;
 /**
  * Simulated annealing over sequences. What a move may cost is drawn before it is timed, so that the
  * timing pass gives up as soon as that is exceeded. Not for use by several threads.
+ *
+ * <p>On several presses a rough model ({@link PressModel}) looks at a move first, and only those that
+ * it does not think poor are timed.
  *
  * <p>S. Kirkpatrick, C. D. Gelatt and M. P. Vecchi, Optimization by Simulated Annealing, Science
  * 220 (1983) 671-680, from memory.
@@ -21,9 +25,21 @@ public final class Annealing {
   /** Of four attempts on several presses so many are given up boldly. */
   private static final int BOLD = 2;
 
+  /** Of moves that the rough model thinks poor, one in so many is timed all the same. */
+  private static final int UNASKED = 20;
+
   /** Of moves that cost more so many percent cost less than a typical step. */
   private static final int SMALL_PCT = 2;
 
+  /**
+   * A typical step is no more than the mean cost of a job up to so many jobs, and less in proportion
+   * beyond, since a larger week cannot be searched as hot in the same time; but no less than a share.
+   */
+  private static final double JOBS_OF_A_MEAN = 60;
+
+  private static final double LEAST_SHARE = 0.03;
+
+  private final PressModel model;
   private final TimingPass pass;
   private final SplittableRandom random;
   private final Neighbours neighbours;
@@ -37,6 +53,7 @@ public final class Annealing {
   public Annealing(WeekTables week, Neighbours neighbours, Sequences start, long seed) {
     this.week = week;
     pass = TimingPass.full(week);
+    model = new PressModel(week);
     random = new SplittableRandom(seed);
     this.neighbours = neighbours;
     best = start.copy();
@@ -83,7 +100,9 @@ public final class Annealing {
       }
     }
     java.util.Arrays.sort(more, 0, size);
-    return size == 0 ? 0 : more[size * SMALL_PCT / 100];
+    double mean = bestCost / (double) Math.max(1, week.jobCount());
+    double share = Math.max(LEAST_SHARE, Math.min(1, JOBS_OF_A_MEAN / week.jobCount()));
+    return size == 0 ? 0 : Math.min(share * mean, more[size * SMALL_PCT / 100]);
   }
 
   /**
@@ -95,11 +114,23 @@ public final class Annealing {
    */
   public void round(double hottest, Pace pace, Runnable found) {
     Sequences sequences = best.copy();
-    Moves made = new Moves(week, sequences, neighbours, random);
+    anneal(new Moves(week, sequences, neighbours, random), sequences, hottest, pace, found);
+  }
+
+  /** Whether a rough model thinks that a move costs too much; now and then it is not asked. */
+  private boolean isPoor(Sequences sequences, Moves made, long most) {
+    return model.attempt(sequences, most, made.touched(), true) > most
+        && random.nextInt(UNASKED) > 0;
+  }
+
+  private void anneal(
+      Moves made, Sequences sequences, double hottest, Pace pace, Runnable found) {
     if (!made.any()) {
       return;
     }
     long cost = pass.keep(sequences);
+    boolean filtered = week.pressCount() > 1;
+    long rough = model.keep(sequences);
     double done = pace.done(moves);
     double temperature = hottest;
     while (done < 1) {
@@ -112,6 +143,10 @@ public final class Annealing {
         continue;
       }
       long most = cost + (long) (-temperature * Math.log(1 - random.nextDouble()));
+      if (filtered && made.isFiltered() && isPoor(sequences, made, rough + most - cost)) {
+        made.undo();
+        continue;
+      }
       boolean bold = week.pressCount() == 1 || random.nextInt(4) < BOLD;
       long tried = pass.attempt(sequences, most, made.touched(), bold);
       if (tried > most) {
@@ -120,6 +155,7 @@ public final class Annealing {
       }
       made.keep();
       cost = pass.keep(sequences, made.touched());
+      rough = model.keep(sequences, made.touched());
       assert cost == tried;
       if (cost < bestCost) {
         bestCost = cost;

@@ -61,6 +61,11 @@ final class Moves {
     }
   }
 
+  /** Whether a move changes sequences, so that a rough model sees what it does. */
+  boolean isFiltered() {
+    return kind == Kind.ROW || kind == Kind.SWAP;
+  }
+
   boolean any() {
     return free.length > 0 && jobs > 1 || overtime > 0;
   }

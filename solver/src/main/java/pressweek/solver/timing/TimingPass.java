@@ -16,7 +16,7 @@ import pressweek.solver.timing.Recorder.Event;
  * <p>A search keeps sequences ({@link #keep}) and attempts others that differ from them a little
  * ({@link #attempt}): such an attempt goes on from the last snapshot before the first difference.
  */
-public final class TimingPass {
+public final class TimingPass implements Valuation {
   /** Price of a minute by which a promise is broken, thousandths of a cent. */
   private static final long PROMISE_MINUTE = 100_000_000;
 
@@ -115,6 +115,7 @@ public final class TimingPass {
   }
 
   /** The value of sequences that the next attempts differ from. */
+  @Override
   public long keep(Sequences sequences) {
     follower = kept;
     limit = Long.MAX_VALUE;
@@ -124,6 +125,7 @@ public final class TimingPass {
   }
 
   /** The same for sequences that differ only a little from those kept before. */
+  @Override
   public long keep(Sequences sequences, Touched touched) {
     Snapshot from = kept.before(sequences, touched);
     if (from == null) {
@@ -147,6 +149,7 @@ public final class TimingPass {
    * @param touched where they differ
    * @param bold gives up as well when what is left would have to cost less than it did
    */
+  @Override
   public long attempt(Sequences sequences, long most, Touched touched, boolean bold) {
     limit = most;
     Snapshot from = kept.before(sequences, touched);

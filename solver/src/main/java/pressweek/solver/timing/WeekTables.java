@@ -179,7 +179,8 @@ public final class WeekTables {
 
   /** The mold of the first way to make a job. */
   public int firstMold(int job) {
-    return jobs.mold[firstOption(job)];
+    int first = firstOption(job);
+    return first < 0 ? -1 : jobs.mold[first];
   }
 
   /** The material of a job. */
@@ -187,13 +188,14 @@ public final class WeekTables {
     return jobs.material[job];
   }
 
-  private int firstOption(int job) {
+  /** The first way to make a job, or -1 for none. */
+  int firstOption(int job) {
     for (int p = 0; p < presses; p++) {
       if (jobs.first(job, p) < jobs.last(job, p)) {
         return jobs.first(job, p);
       }
     }
-    return 0;
+    return -1;
   }
 
   /**
