@@ -68,7 +68,7 @@ public final class Planner {
       Sequences warm = WarmStart.from(week, start.get(), best);
       best = search.cost(warm) <= search.cost(best) ? warm : best;
     }
-    Sequences found = search.improve(best, head.settings(), begun, watcher);
+    Sequences found = new Tidying(week).tidy(search.improve(best, head.settings(), begun, watcher));
     Head done =
         new Head(
             head.number(),

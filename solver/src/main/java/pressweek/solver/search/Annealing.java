@@ -10,8 +10,8 @@ import pressweek.solver.timing.WeekTables;
  * Simulated annealing over sequences. What a move may cost is drawn before it is timed, so that the
  * timing pass gives up as soon as that is exceeded. Not for use by several threads.
  *
- * <p>On several presses a rough model ({@link PressModel}) looks at a move first, and only those that
- * it does not think poor are timed.
+ * <p>On several presses a rough model ({@link PressModel}) looks at a move first, and only those
+ * that it does not think poor are timed.
  *
  * <p>S. Kirkpatrick, C. D. Gelatt and M. P. Vecchi, Optimization by Simulated Annealing, Science
  * 220 (1983) 671-680, from memory.
@@ -32,8 +32,9 @@ public final class Annealing {
   private static final int SMALL_PCT = 2;
 
   /**
-   * A typical step is no more than the mean cost of a job up to so many jobs, and less in proportion
-   * beyond, since a larger week cannot be searched as hot in the same time; but no less than a share.
+   * A typical step is no more than the mean cost of a job up to so many jobs, and less in
+   * proportion beyond, since a larger week cannot be searched as hot in the same time; but no less
+   * than a share.
    */
   private static final double JOBS_OF_A_MEAN = 60;
 
@@ -123,8 +124,7 @@ public final class Annealing {
         && random.nextInt(UNASKED) > 0;
   }
 
-  private void anneal(
-      Moves made, Sequences sequences, double hottest, Pace pace, Runnable found) {
+  private void anneal(Moves made, Sequences sequences, double hottest, Pace pace, Runnable found) {
     if (!made.any()) {
       return;
     }

@@ -7,11 +7,11 @@ import pressweek.data.problem.Rates;
 import pressweek.solver.rules.ChangeRules;
 
 /**
- * A rough value by which a search sorts out poor moves: each press is timed by itself, with the same
- * changes and charges as in the timing pass; a mold on two presses at once and a component that is
- * not in the house yet are priced by the minute, people and all else are left out. Only the presses
- * that a move touches are timed anew. It never decides: what it lets through goes through the timing
- * pass.
+ * A rough value by which a search sorts out poor moves: each press is timed by itself, with the
+ * same changes and charges as in the timing pass; a mold on two presses at once and a component
+ * that is not in the house yet are priced by the minute, people and all else are left out. Only the
+ * presses that a move touches are timed anew. It never decides: what it lets through goes through
+ * the timing pass.
  */
 public final class PressModel implements Valuation {
   /** Price of a minute for which a mold or a component is missing, in minutes of change. */
@@ -40,7 +40,6 @@ public final class PressModel implements Valuation {
 
   private final StockModel stock;
   private final int[] begin;
-  private final int[] changeEnd;
   private final int[] runStart;
   private final int[] end;
   private final long[] cost;
@@ -59,7 +58,6 @@ public final class PressModel implements Valuation {
     runs = new int[n];
     stock = new StockModel(week);
     begin = new int[n];
-    changeEnd = new int[n];
     runStart = new int[n];
     end = new int[n];
     cost = new long[n];
@@ -228,7 +226,6 @@ public final class PressModel implements Valuation {
     }
     int run = jobs.run[o] + (changed ? jobs.startup[o] : 0);
     begin[job] = at;
-    changeEnd[job] = done;
     runStart[job] = start;
     Spans all = jobs.handLoad[o] ? hours : times.running[p];
     end[job] = Math.min(Spans.FAR, all.finish(start, run));
@@ -240,8 +237,7 @@ public final class PressModel implements Valuation {
     int o = option[job];
     long sum = week.charges.change(minutes) + week.charges.purge(jobs.material[job], purgeG);
     if (changed) {
-      sum +=
-          week.charges.startUp(jobs.material[job], jobs.option[o].making().startupGrams());
+      sum += week.charges.startUp(jobs.material[job], jobs.option[o].making().startupGrams());
     }
     sum += week.pressRate[o] + week.keptPress[o];
     sum += week.charges.late(job, end[job] + jobs.after[job]);

@@ -296,6 +296,11 @@ public final class TimingPass implements Valuation {
     return steps.broken;
   }
 
+  /** Whether the last pass left a job out. */
+  public boolean isLeftOut(int job) {
+    return states.jobEnd[job] >= Spans.FAR;
+  }
+
   Steps steps() {
     return steps;
   }

@@ -1,6 +1,8 @@
 package pressweek.solver.timing;
 
-/** What sequences are worth to a search: they are kept, and others that differ a little are tried. */
+/**
+ * What sequences are worth to a search: they are kept, and others that differ a little are tried.
+ */
 public interface Valuation {
   /** The value of sequences that the next attempts differ from, thousandths of a cent. */
   long keep(Sequences sequences);
