@@ -9,8 +9,8 @@ import pressweek.reports.markup.Element;
 
 /**
  * A picture of values over seconds, both axes of their own kind: seconds by their logarithm, values
- * evenly from the lowest to the highest, or from 0. Lines differ by their dashes and their marks, so
- * that the picture says the same on a black and white printer.
+ * evenly from the lowest to the highest, or from 0. Lines differ by their dashes and their marks,
+ * so that the picture says the same on a black and white printer.
  */
 public final class Curves {
   private static final double WIDTH = 640;
@@ -21,7 +21,8 @@ public final class Curves {
   private static final double BOTTOM = 330;
   private static final int STEPS = 5;
   private static final double LINE_HEIGHT = 22;
-  private static final List<String> DASHES = List.of("none", "8 4", "2 3", "10 3 2 3", "5 5", "1 5");
+  private static final List<String> DASHES =
+      List.of("none", "8 4", "2 3", "10 3 2 3", "5 5", "1 5");
 
   private final String title;
   private final String unit;
@@ -81,10 +82,7 @@ public final class Curves {
     lines.values().stream()
         .flatMap(line -> line.keySet().stream())
         .distinct()
-        .forEach(
-            s ->
-                all.add(
-                    text(x(s), BOTTOM + 18, plain(s)).attr("text-anchor", "middle")));
+        .forEach(s -> all.add(text(x(s), BOTTOM + 18, plain(s)).attr("text-anchor", "middle")));
     all.add(text((LEFT + RIGHT) / 2, BOTTOM + 38, "seconds").attr("text-anchor", "middle"));
     return all;
   }
@@ -92,14 +90,12 @@ public final class Curves {
   private List<Element> line(String name, TreeMap<Double, Double> points, int index) {
     List<Element> all = new ArrayList<>();
     StringBuilder path = new StringBuilder();
-    points.forEach(
-        (s, v) -> path.append(String.format(Locale.ROOT, "%.1f,%.1f ", x(s), y(v))));
+    points.forEach((s, v) -> path.append(String.format(Locale.ROOT, "%.1f,%.1f ", x(s), y(v))));
     all.add(stroke(path.toString().strip(), index));
     points.forEach((s, v) -> all.add(mark(x(s), y(v), index)));
     double row = TOP + 10 + index * LINE_HEIGHT;
     String sample =
-        String.format(
-            Locale.ROOT, "%.1f,%.1f %.1f,%.1f", RIGHT + 14, row, RIGHT + 50, row);
+        String.format(Locale.ROOT, "%.1f,%.1f %.1f,%.1f", RIGHT + 14, row, RIGHT + 50, row);
     all.add(stroke(sample, index));
     all.add(mark(RIGHT + 32, row, index));
     all.add(text(RIGHT + 58, row + 4, name));
@@ -139,11 +135,7 @@ public final class Curves {
   }
 
   private static Element box(double x, double y, double width, double height) {
-    return Element.of("rect")
-        .attr("x", x)
-        .attr("y", y)
-        .attr("width", width)
-        .attr("height", height);
+    return Element.of("rect").attr("x", x).attr("y", y).attr("width", width).attr("height", height);
   }
 
   private static Element text(double x, double y, String words) {

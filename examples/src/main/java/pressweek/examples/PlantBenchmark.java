@@ -57,9 +57,7 @@ public final class PlantBenchmark {
   /** Runs what is not finished yet. */
   public static void main(String[] args) throws IOException {
     List<Integer> seconds =
-        args.length == 0
-            ? SECONDS
-            : Arrays.stream(args).map(Integer::valueOf).distinct().toList();
+        args.length == 0 ? SECONDS : Arrays.stream(args).map(Integer::valueOf).distinct().toList();
     Head head = new Head("1", "", 0, Map.of(), WARM, List.of(), false);
     new Planner(DrawnProblem.draw(SIZES.get(0), PLANT_SEED))
         .plan(head, Optional.empty(), Watcher.NONE);

@@ -112,8 +112,7 @@ public final class ReplanBenchmark {
       Problem week = DrawnProblem.read(Path.of("examples", "quillback-week"));
       WeekPlanner.Audited audited =
           new WeekPlanner(folder, week)
-              .plan(
-                  EarlierPlans.in(out), new Settings(WEEK_SECONDS, 0, SEED), 0, Watcher.NONE);
+              .plan(EarlierPlans.in(out), new Settings(WEEK_SECONDS, 0, SEED), 0, Watcher.NONE);
       PlanFile.write(audited.plan(), file);
     }
     EarlierPlans earlier = EarlierPlans.in(out);
@@ -139,18 +138,12 @@ public final class ReplanBenchmark {
   }
 
   private void scratch(Object[] key, Way way, Moves moves, Problem left) throws IOException {
-    Head head =
-        new Head("1", "", 0, Map.of(), new Settings(SECONDS, 0, SEED), List.of(), false);
+    Head head = new Head("1", "", 0, Map.of(), new Settings(SECONDS, 0, SEED), List.of(), false);
     long begun = System.nanoTime();
     Plan plan = new Planner(left).plan(head, Optional.empty(), Watcher.NONE);
     Moves others =
         new Moves(
-            moves.earlier(),
-            moves.unchanged(),
-            plan,
-            moves.events(),
-            moves.ended(),
-            moves.notes());
+            moves.earlier(), moves.unchanged(), plan, moves.events(), moves.ended(), moves.notes());
     row(key, way, others, begun);
   }
 
@@ -184,11 +177,7 @@ public final class ReplanBenchmark {
     Terms terms = was.terms();
     Terms free =
         new Terms(
-            terms.campaignMin(),
-            terms.shortCampaignHour(),
-            terms.closeHour(),
-            0,
-            terms.earlier());
+            terms.campaignMin(), terms.shortCampaignHour(), terms.closeHour(), 0, terms.earlier());
     return left.with(
         new Arrangements(
             was.things(),

@@ -25,7 +25,10 @@ final class ReplanPart {
             + ") and the rest of the week is planned in 5 s: as `replan` does, from scratch, and from scratch with moves"
             + " free. Moved: runs on another press, or earlier or later by more than the plant's tolerance (rule MOVED).");
     lines.add("");
-    lines.add("| means of " + table.numbers("event").size() + " | moved | of runs | cost without MOVED | late | audit findings | seconds |");
+    lines.add(
+        "| means of "
+            + table.numbers("event").size()
+            + " | moved | of runs | cost without MOVED | late | audit findings | seconds |");
     lines.add("|---".repeat(7) + "|");
     for (Way way : Way.values()) {
       List<Row> rows = table.rows(r -> r.text("way").equals(way.name()));
@@ -64,8 +67,7 @@ final class ReplanPart {
         line.append(String.format(Locale.ROOT, " %.0f |", mean(of(rows, way), "moved")));
       }
       for (Way way : Way.values()) {
-        line.append(
-            String.format(Locale.ROOT, " %,.2f |", mean(of(rows, way), "cost_rest") / 1e5));
+        line.append(String.format(Locale.ROOT, " %,.2f |", mean(of(rows, way), "cost_rest") / 1e5));
       }
       lines.add(line.toString());
     }

@@ -12,8 +12,8 @@ import java.util.function.Predicate;
 
 /**
  * The finished runs of a benchmark, a row each, in a table that grows: a benchmark that was broken
- * off goes on where it stopped. The first columns say which run it was, the last one on what machine
- * and day. Delete the file to measure anew.
+ * off goes on where it stopped. The first columns say which run it was, the last one on what
+ * machine and day. Delete the file to measure anew.
  *
  * <pre>
  * case,seconds,seed,value,machine
@@ -58,8 +58,8 @@ public final class RunTable {
   }
 
   /**
-   * Opens a table, which need not be there yet. A row that was broken off in the middle is not read,
-   * so its run is made again.
+   * Opens a table, which need not be there yet. A row that was broken off in the middle is not
+   * read, so its run is made again.
    *
    * @param file place of the table
    * @param keys columns that say which run it was

@@ -47,8 +47,7 @@ class RunTableTest {
     table.add("A", 1, 2);
     table.add("B", 1, 3);
     assertThat(table.machines(RunTableTest.class))
-        .containsExactly(
-            ResultsFile.machine(), "Written by `pressweek.examples.RunTableTest`.");
+        .containsExactly(ResultsFile.machine(), "Written by `pressweek.examples.RunTableTest`.");
   }
 
   @Test

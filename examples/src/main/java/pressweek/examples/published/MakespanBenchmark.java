@@ -102,8 +102,7 @@ public final class MakespanBenchmark {
       long begun = System.nanoTime();
       int found = makespan(planned(one, millis));
       long took = (System.nanoTime() - begun) / 1_000_000;
-      table.add(
-          value.name(), SEED, one.jobs(), one.machines(), millis, found, value.value(), took);
+      table.add(value.name(), SEED, one.jobs(), one.machines(), millis, found, value.value(), took);
       LOG.log(System.Logger.Level.INFO, "{0}: {1}, {2}", value.name(), found, value.value());
       write();
     }

@@ -139,7 +139,8 @@ final class RoundTheClock {
     }
     Floor floor = new Floor(presses, molds, states, List.of(), List.of(), changes);
     Resin resin =
-        new Resin("PP", "", unknown(), OptionalDouble.of(230), unknown(), 0, Barrel.STANDARD, List.of());
+        new Resin(
+            "PP", "", unknown(), OptionalDouble.of(230), unknown(), 0, Barrel.STANDARD, List.of());
     Materials materials =
         new Materials(List.of(resin), colours, List.of(), new Stock(false, List.of(), List.of()));
     Terms terms = new Terms(0, 0, late ? 0 : 60 * UNIT, 0, List.of());

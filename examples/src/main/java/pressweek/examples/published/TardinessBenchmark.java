@@ -69,8 +69,7 @@ public final class TardinessBenchmark {
     this.known = List.copyOf(known);
     this.results = results;
     table =
-        RunTable.open(
-            rows, List.of("case", "seconds", "seed"), List.of("value", "atcs", "took_s"));
+        RunTable.open(rows, List.of("case", "seconds", "seed"), List.of("value", "atcs", "took_s"));
   }
 
   /** Runs what is not finished yet. */
@@ -94,8 +93,7 @@ public final class TardinessBenchmark {
 
   /** The known values of a folder. */
   static List<PublishedValue> values(Path folder) throws IOException {
-    return PublishedValue.read(
-        folder.resolve("best_known.csv"), "instance", "literature_recalled");
+    return PublishedValue.read(folder.resolve("best_known.csv"), "instance", "literature_recalled");
   }
 
   /** Runs what is not finished yet, and writes the part after each run. */

@@ -169,9 +169,7 @@ final class TardinessPart {
     List<Found> found = new ArrayList<>();
     for (PublishedValue value : known) {
       if (block.has(value)) {
-        table
-            .rows(r -> isOf(r, value, seconds))
-            .forEach(row -> found.add(new Found(value, row)));
+        table.rows(r -> isOf(r, value, seconds)).forEach(row -> found.add(new Found(value, row)));
       }
     }
     return found;
