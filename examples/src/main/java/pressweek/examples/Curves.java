@@ -8,9 +8,9 @@ import java.util.TreeMap;
 import pressweek.reports.markup.Element;
 
 /**
- * A picture of values over seconds, both axes of their own kind: seconds by their logarithm, values
- * evenly from the lowest to the highest, or from 0. Lines differ by their dashes and their marks,
- * so that the picture says the same on a black and white printer.
+ * A picture of values over seconds: seconds by their logarithm, values evenly from 0 up. Lines
+ * differ by their dashes and their marks, so that the picture says the same on a black and white
+ * printer.
  */
 public final class Curves {
   private static final double WIDTH = 640;
@@ -166,8 +166,16 @@ public final class Curves {
     return Math.min(0, values().min().orElse(0));
   }
 
+  /** The first number of whole round steps above all values: 1, 2 or 5 times a power of ten. */
   private double highest() {
-    return Math.max(lowest(), values().max().orElse(0));
+    double span = values().max().orElse(0) - lowest();
+    if (span <= 0) {
+      return lowest() + 1;
+    }
+    double power = Math.pow(10, Math.floor(Math.log10(span / STEPS)));
+    double factor = span / STEPS / power;
+    double step = factor <= 1 ? 1 : factor <= 2 ? 2 : factor <= 5 ? 5 : 10;
+    return lowest() + STEPS * step * power;
   }
 
   private java.util.stream.DoubleStream values() {
@@ -177,7 +185,7 @@ public final class Curves {
   }
 
   private String label(double value) {
-    return String.format(Locale.ROOT, highest() - lowest() < 10 ? "%.2f" : "%,.0f", value);
+    return String.format(Locale.ROOT, highest() - lowest() < STEPS ? "%.2f" : "%,.0f", value);
   }
 
   private static String plain(double seconds) {

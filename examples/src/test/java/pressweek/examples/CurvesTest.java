@@ -42,4 +42,11 @@ class CurvesTest {
     curves.add("one", 100, 0);
     assertThat(curves.svg()).contains("points=\"90.0,30.0 420.0,330.0\"");
   }
+
+  @Test
+  void theAxisHasRoundNumbers() {
+    Curves curves = new Curves("Gap", "percent");
+    curves.add("one", 1, 92.3);
+    assertThat(curves.svg()).contains(">100<", ">80<", ">20<").doesNotContain(">92<");
+  }
 }
