@@ -1,26 +1,29 @@
 package pressweek.examples;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
 
 /**
  * The finished runs of a benchmark, a row each, in a table that grows: a benchmark that was broken
- * off goes on where it stopped. The first columns say which run it was, the last one on what
- * machine and day. Delete the file to measure anew.
+ * off goes on where it stopped. The first columns say which run it was, the last ones how busy the
+ * machine was, which it was and on what day. Delete the file to measure anew.
  *
  * <pre>
- * case,seconds,seed,value,machine
- * 41,10,1,69102.0,2026-11-26; 2 cores; 2048 MB heap at most; Linux amd64; Java 17.0.15.
+ * case,seconds,seed,value,load,machine
+ * 41,10,1,69102.0,2.1,2026-11-26; 2 cores; 2048 MB heap at most; Linux amd64; Java 17.0.15.
  * </pre>
  */
 public final class RunTable {
+  private static final String LOAD = "load";
   private static final String MACHINE = "machine";
 
   private final Path file;
@@ -70,6 +73,7 @@ public final class RunTable {
       throws IOException {
     List<String> columns = new ArrayList<>(keys);
     columns.addAll(values);
+    columns.add(LOAD);
     columns.add(MACHINE);
     RunTable table = new RunTable(file, List.copyOf(columns), keys.size());
     if (!Files.exists(file)) {
@@ -113,12 +117,19 @@ public final class RunTable {
    */
   public void add(Object... cells) throws IOException {
     List<String> row = new ArrayList<>(cells(List.of(cells)));
+    row.add(String.valueOf(load()));
     row.add(ResultsFile.machine().replace(',', ';'));
     if (row.size() != columns.size()) {
       throw new IllegalArgumentException("expected cells for " + columns + " but was " + row);
     }
     Files.writeString(file, String.join(",", row) + "\n", StandardOpenOption.APPEND);
     rows.add(new Row(columns, row));
+  }
+
+  /** Work waiting for a core in the last minute, this process counted; -1 where unknown. */
+  private static double load() {
+    double load = ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage();
+    return Math.round(load * 10) / 10.0;
   }
 
   private static List<String> cells(List<Object> cells) {
@@ -152,6 +163,16 @@ public final class RunTable {
     List<String> lines = new ArrayList<>();
     for (String machine : distinct(MACHINE)) {
       lines.add(machine.replace(';', ','));
+    }
+    double most = rows.stream().mapToDouble(row -> row.number(LOAD)).max().orElse(-1);
+    double mean = rows.stream().mapToDouble(row -> row.number(LOAD)).average().orElse(-1);
+    if (most >= 0) {
+      lines.add(
+          String.format(
+              Locale.ROOT,
+              "Load of the machine after the runs: %.1f in the mean, %.1f at most; this program makes about 2 of it.",
+              mean,
+              most));
     }
     lines.add("Written by `" + by.getName() + "`.");
     return lines;
