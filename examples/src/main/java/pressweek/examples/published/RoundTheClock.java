@@ -59,7 +59,6 @@ final class RoundTheClock {
   static final long UNIT = 100_000;
 
   private static final long NEVER_LEFT_OUT = 1_000_000_000_000L;
-  private static final OptionalDouble NONE = OptionalDouble.empty();
 
   private final int machines;
   private final boolean late;
@@ -112,6 +111,11 @@ final class RoundTheClock {
             options));
   }
 
+  /** A figure that these problems do not have. */
+  private static OptionalDouble unknown() {
+    return OptionalDouble.empty();
+  }
+
   private static String press(int machine) {
     return "P" + machine;
   }
@@ -135,7 +139,8 @@ final class RoundTheClock {
     }
     Floor floor = new Floor(presses, molds, states, List.of(), List.of(), changes);
     Resin resin =
-        new Resin("PP", "", NONE, OptionalDouble.of(230), NONE, 0, Barrel.STANDARD, List.of());
+        new Resin(
+            "PP", "", unknown(), OptionalDouble.of(230), unknown(), 0, Barrel.STANDARD, List.of());
     Materials materials =
         new Materials(List.of(resin), colours, List.of(), new Stock(false, List.of(), List.of()));
     Terms terms = new Terms(0, 0, late ? 0 : 60 * UNIT, 0, List.of());
@@ -188,7 +193,7 @@ final class RoundTheClock {
         id,
         "",
         new Press.Build(Orientation.HORIZONTAL, Table.FIXED, 1, Barrel.STANDARD),
-        new Press.Size(NONE, NONE, NONE, NONE, NONE, NONE, NONE),
+        new Press.Size(unknown(), unknown(), unknown(), unknown(), unknown(), unknown(), unknown()),
         "all",
         FoodUse.OPEN,
         0);
@@ -198,11 +203,11 @@ final class RoundTheClock {
     return new Mold(
         id,
         new Mold.Use(List.of("ITEM"), Optional.empty(), List.of(), List.of(), java.util.Map.of()),
-        new Mold.Cavities(1, 1, NONE, NONE, NONE, NONE, NONE),
-        new Mold.Body(Optional.empty(), NONE, NONE, NONE, NONE, NONE, ""),
+        new Mold.Cavities(1, 1, unknown(), unknown(), unknown(), unknown(), unknown()),
+        new Mold.Body(Optional.empty(), unknown(), unknown(), unknown(), unknown(), unknown(), ""),
         new Mold.RunsOn(List.of(), List.of(), List.of(), Optional.empty()),
         new Mold.MoldChange(OptionalInt.empty(), false, OptionalInt.empty()),
-        NONE,
+        unknown(),
         false);
   }
 }
