@@ -2,6 +2,7 @@ package pressweek.app.cli;
 
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -26,6 +27,16 @@ final class Moments {
     return given.isEmpty()
         ? present()
         : Math.toIntExact(Math.floorDiv(parse(line, given).getEpochSecond(), 60));
+  }
+
+  /** The same; a time without an offset is on the plant's clock. */
+  static int minute(CommandLine line, String given, ZoneId zone) {
+    try {
+      LocalDateTime local = LocalDateTime.parse(given);
+      return minute(line, local.atZone(zone).toOffsetDateTime().toString());
+    } catch (DateTimeException e) {
+      return minute(line, given);
+    }
   }
 
   /** The present in minutes since 1970 UTC. */

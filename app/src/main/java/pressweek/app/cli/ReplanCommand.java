@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -51,7 +52,8 @@ final class ReplanCommand implements Callable<Integer> {
       names = "--now",
       paramLabel = "TIME",
       defaultValue = "",
-      description = "moment from which to plan, as 2026-12-01T09:30+01:00 (default: now)")
+      description =
+          "moment from which to plan, on the plant's clock, as 2026-12-01T09:30, or with an offset (default: now)")
   private String now = "";
 
   @Option(
@@ -109,7 +111,8 @@ final class ReplanCommand implements Callable<Integer> {
   }
 
   private int nowMin(Plan plan) {
-    int nowMin = Moments.minute(spec.commandLine(), now);
+    ZoneId zone = plan.problem().plant().hours().zone();
+    int nowMin = Moments.minute(spec.commandLine(), now, zone);
     Hours hours = plan.problem().plant().hours();
     if (nowMin < hours.startMin() || nowMin >= hours.endMin()) {
       String which = now.isEmpty() ? "the present" : "--now " + now;

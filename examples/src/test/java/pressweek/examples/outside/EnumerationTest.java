@@ -34,7 +34,7 @@ class EnumerationTest {
   @Test
   @Tag("full")
   void plannerFindsTheBestOfAllWaysInManyWeeks() {
-    assertThat(misses(1_001, 1_200, 4 * STEPS)).isEmpty();
+    assertThat(misses(1_001, 1_200, 2 * STEPS)).isEmpty();
   }
 
   /** Weeks of which the planner did not find the best plan. */
