@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pressweek.data.problem.Problem;
@@ -30,20 +29,11 @@ final class AgreementTest {
   private static List<String> findings(int from, int to, int steps) {
     List<String> found = new ArrayList<>();
     for (long seed = from; seed < to; seed++) {
-      Problem problem = drawn(seed);
+      Problem problem = DrawnWeeks.arranged(seed);
       for (Finding finding : Audit.check(problem, Plans.of(problem, steps, seed))) {
         found.add("seed " + seed + ": " + finding);
       }
     }
     return found;
-  }
-
-  /** A plant of up to seven presses with arrangements, from idle to badly overloaded. */
-  private static Problem drawn(long seed) {
-    SplittableRandom random = new SplittableRandom(seed);
-    int jobs = 2 + random.nextInt(40);
-    int presses = 1 + random.nextInt(7);
-    double load = 0.3 + random.nextDouble();
-    return RandomArrangements.on(RandomPlant.of(seed, jobs, presses).load(load).build(), seed);
   }
 }
