@@ -65,7 +65,7 @@ public final class Planner {
     Start first = start(references, begun, watcher);
     Sequences best = first.sequences();
     if (start.isPresent()) {
-      Sequences warm = WarmStart.from(week, start.get(), best);
+      Sequences warm = WarmStart.from(week, start.get(), best, search::cost);
       best = search.cost(warm) <= search.cost(best) ? warm : best;
     }
     Sequences found = new Tidying(week).tidy(search.improve(best, head.settings(), begun, watcher));

@@ -7,7 +7,6 @@ import static pressweek.data.problem.SmallPlant.START;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.Plan;
@@ -31,10 +30,7 @@ final class PlannerTest {
   private static List<String> findings(int from, int to, int steps) {
     List<String> found = new ArrayList<>();
     for (long seed = from; seed < to; seed++) {
-      SplittableRandom random = new SplittableRandom(seed);
-      int jobs = 2 + random.nextInt(40);
-      int presses = 1 + random.nextInt(7);
-      Problem problem = RandomPlant.of(seed, jobs, presses).load(0.3 + random.nextDouble()).build();
+      Problem problem = DrawnWeeks.plain(seed);
       for (Finding finding : Audit.check(problem, Plans.of(problem, steps, seed))) {
         found.add("seed " + seed + ": " + finding);
       }

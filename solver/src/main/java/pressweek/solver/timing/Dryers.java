@@ -28,6 +28,9 @@ final class Dryers {
   private final int[] until;
   private final int[] dryFrom;
 
+  /** Until when runs draw another content than is held, as what was running at the start may. */
+  private final int[] othersUntil;
+
   /** The dryer that the last {@link #ready} chose; -1 for none. */
   int chosen = -1;
 
@@ -67,6 +70,7 @@ final class Dryers {
     held = new int[n];
     until = new int[n];
     dryFrom = new int[n];
+    othersUntil = new int[n];
   }
 
   private int[] heldAtStart(Drying drying, WeekTables week) {
@@ -85,13 +89,14 @@ final class Dryers {
   }
 
   void name(Snapshot.Changing all) {
-    all.add(held, until, dryFrom);
+    all.add(held, until, dryFrom, othersUntil);
   }
 
   void reset() {
     System.arraycopy(heldAtStart, 0, held, 0, held.length);
     Arrays.fill(until, start);
     Arrays.fill(dryFrom, start);
+    Arrays.fill(othersUntil, start);
   }
 
   /** Whether a material has to come out of a dryer on a press. */
@@ -111,14 +116,14 @@ final class Dryers {
       boolean same = held[d] == content[material];
       int clean = held[d] == EMPTY ? 0 : cleanMin;
       int other = until[d] + (running ? 0 : clean + dryMin[material]);
-      int at = Math.max(from, same ? dryFrom[d] : other);
+      int at = Math.max(from, same ? Math.max(dryFrom[d], othersUntil[d]) : other);
       if (at < best || (at == best && same && !bestSame)) {
         best = at;
         bestSame = same;
         chosen = d;
       }
     }
-    return best;
+    return running && chosen >= 0 ? from : best;
   }
 
   /** When drying begins for a run from the chosen dryer. */
@@ -129,6 +134,7 @@ final class Dryers {
   /** A run draws from a dryer. */
   void take(int dryer, int material, int runStart, int runEnd) {
     if (held[dryer] != content[material]) {
+      othersUntil[dryer] = until[dryer];
       held[dryer] = content[material];
       dryFrom[dryer] = runStart;
     }

@@ -31,6 +31,12 @@ public final class Sequences {
     jobs[press][size[press]++] = job;
   }
 
+  /** Takes out the job at a place of a press. */
+  public void remove(int press, int place) {
+    int[] row = jobs[press];
+    System.arraycopy(row, place + 1, row, place, --size[press] - place);
+  }
+
   /** How many jobs a press has. */
   public int size(int press) {
     return size[press];

@@ -106,7 +106,9 @@ final class Steps {
       return wake;
     }
     Spans hours = shared.hours(holder);
-    int from = Math.max(states.moldFree[mold], states.free[holder]);
+    int idle = Math.max(states.moldFree[mold], states.free[holder]);
+    // a set that another press has taken out meanwhile may not have been in a dismount by then
+    int from = shared.things.any() ? Math.max(idle, clock) : idle;
     int begun = minutes == 0 ? from : shared.setters().start(hours, from, minutes);
     if (begun >= week.end) {
       leaveOut(press, job, Cause.MOLD);

@@ -207,8 +207,13 @@ public final class TimingPass implements Valuation {
             List.of(
                 new Recorder.Push(
                     Cause.LINKED, week.jobs.jobs.get(waits.link(job)).id(), week.end)));
+        long before = steps.cost;
         steps.leaveOut(p, job, Cause.HORIZON);
+        follower.spent(job, steps.cost - before);
         settled(p, sequences, latest[0]);
+        if (!follower.settled(p, job, false)) {
+          steps.cost = Math.max(steps.cost, limit + 1);
+        }
       } else {
         waits.release(p, job);
         heap.add(p, Math.max(latest[0], states.free[p]));
