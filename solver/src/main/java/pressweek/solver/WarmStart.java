@@ -17,6 +17,9 @@ final class WarmStart {
   /** Passes that are spent on places for jobs which the plan does not have. */
   private static final int MOST_PASSES = 4_000;
 
+  /** The same in passes of one job, since a pass over many takes longer. */
+  private static final int MOST_JOB_PASSES = 400_000;
+
   private WarmStart() {}
 
   /**
@@ -52,7 +55,8 @@ final class WarmStart {
         }
       }
     }
-    int passes = MOST_PASSES / Math.max(1, left.size());
+    int most = Math.min(MOST_PASSES, MOST_JOB_PASSES / Math.max(1, week.jobCount()));
+    int passes = most / Math.max(1, left.size());
     left.forEach(job -> insert(week, out, job, passes, value));
     return out;
   }
