@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import ai.timefold.solver.core.api.solver.SolverFactory;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.SolverConfig;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import pressweek.data.problem.Problem;
 import pressweek.solver.model.PressWeek;
 import pressweek.solver.timing.Dispatch;
 import pressweek.solver.timing.WeekTables;
@@ -14,15 +16,29 @@ import pressweek.solver.timing.WeekTables;
 final class FullAssertTest {
   @Test
   void noScoreIsCorrupted() {
-    for (long seed = 1; seed <= 8; seed++) {
-      WeekTables week = new WeekTables(RandomPlant.of(seed, 18, 4).build());
-      SolverConfig config =
-          new SearchConfig(1_000_000, 18)
-              .config(seed, 60, 0)
-              .withEnvironmentMode(EnvironmentMode.FULL_ASSERT);
-      PressWeek start = new PressWeek(week, new Dispatch(week).earliestDueDate());
-      assertThatCode(() -> SolverFactory.<PressWeek>create(config).buildSolver().solve(start))
-          .doesNotThrowAnyException();
+    for (long seed = 1; seed <= 6; seed++) {
+      solve(RandomPlant.of(seed, 18, 4).build(), seed);
+      solve(RandomArrangements.on(RandomPlant.of(seed, 18, 4).build(), seed), seed);
     }
+  }
+
+  @Test
+  @Tag("full")
+  void noScoreOfFiftyPlantsIsCorrupted() {
+    for (long seed = 7; seed <= 31; seed++) {
+      solve(RandomPlant.of(seed, 18, 4).build(), seed);
+      solve(RandomArrangements.on(RandomPlant.of(seed, 18, 4).build(), seed), seed);
+    }
+  }
+
+  private static void solve(Problem problem, long seed) {
+    WeekTables week = new WeekTables(problem);
+    SolverConfig config =
+        new SearchConfig(1_000_000, 18)
+            .config(seed, 60, 0)
+            .withEnvironmentMode(EnvironmentMode.FULL_ASSERT);
+    PressWeek start = new PressWeek(week, new Dispatch(week).earliestDueDate());
+    assertThatCode(() -> SolverFactory.<PressWeek>create(config).buildSolver().solve(start))
+        .doesNotThrowAnyException();
   }
 }

@@ -54,7 +54,7 @@ final class Steps {
 
   /** One step of a press while nothing is known of the next steps of others. */
   int step(int press, int job, int clock) {
-    return step(press, job, clock, clock);
+    return step(press, job, clock, clock - 1);
   }
 
   /**
@@ -81,7 +81,7 @@ final class Steps {
     }
     Look look = looker.found;
     if (look.holder >= 0) {
-      return takeOff(press, job, look, clock);
+      return takeOff(press, job, look, clock, others);
     }
     if (look.start > clock && look.start >= others) {
       return look.start;
@@ -96,7 +96,7 @@ final class Steps {
   }
 
   /** Takes the mold off the press that holds it when it is time; answers when to come back. */
-  private int takeOff(int press, int job, Look look, int clock) {
+  private int takeOff(int press, int job, Look look, int clock, int others) {
     int holder = look.holder;
     int mold = week.jobs.mold[look.option];
     int minutes = looker.dismountMin(mold);
@@ -107,8 +107,12 @@ final class Steps {
     }
     Spans hours = shared.hours(holder);
     int idle = Math.max(states.moldFree[mold], states.free[holder]);
-    // a set that another press has taken out meanwhile may not have been in a dismount by then
-    int from = shared.things.any() ? Math.max(idle, clock) : idle;
+    // its set may have been taken until now, and changes of this minute come before dismounts
+    boolean counted = shared.things.any();
+    if (counted && others == clock) {
+      return clock + 1;
+    }
+    int from = counted ? Math.max(idle, clock) : idle;
     int begun = minutes == 0 ? from : shared.setters().start(hours, from, minutes);
     if (begun >= week.end) {
       leaveOut(press, job, Cause.MOLD);
