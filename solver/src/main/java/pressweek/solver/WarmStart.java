@@ -10,8 +10,8 @@ import pressweek.solver.timing.Sequences;
 import pressweek.solver.timing.WeekTables;
 
 /**
- * Takes the order of an earlier plan as a start; jobs that it does not have get the place
- * where they cost least.
+ * Takes the order of an earlier plan as a start; jobs that it does not have get the place where
+ * they cost least.
  */
 final class WarmStart {
   /** Passes that are spent on places for jobs which the plan does not have. */

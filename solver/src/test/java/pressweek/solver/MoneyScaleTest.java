@@ -86,7 +86,7 @@ final class MoneyScaleTest {
                 f.states(),
                 f.downtime(),
                 f.promises(),
-                f.recorded()),
+                f.recordedChanges()),
             new Materials(
                 m.resins().stream().map(MoneyScaleTest::threefold).toList(),
                 m.colours(),
@@ -113,13 +113,7 @@ final class MoneyScaleTest {
 
   private static Press threefold(Press p) {
     return new Press(
-        p.id(),
-        p.cell(),
-        p.build(),
-        p.size(),
-        p.calendar(),
-        p.food(),
-        TIMES * p.ratePerHour());
+        p.id(), p.cell(), p.build(), p.size(), p.calendar(), p.food(), TIMES * p.ratePerHour());
   }
 
   private static Resin threefold(Resin r) {

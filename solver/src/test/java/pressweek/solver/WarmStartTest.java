@@ -37,7 +37,8 @@ final class WarmStartTest {
       Plan good = Plans.of(problem, 60, seed);
       WeekTables week = new WeekTables(problem);
       Sequences otherwise = new Dispatch(week).earliestDueDate();
-      Timetable warm = Timetable.of(week, WarmStart.from(week, good, otherwise, TimingPass.full(week)::value));
+      Timetable warm =
+          Timetable.of(week, WarmStart.from(week, good, otherwise, TimingPass.full(week)::value));
       if (good.unplaced().isEmpty()) {
         assertThat(warm.runs()).as("seed %d", seed).isEqualTo(good.runs());
       }

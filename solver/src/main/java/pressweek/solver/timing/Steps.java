@@ -108,11 +108,10 @@ final class Steps {
     Spans hours = shared.hours(holder);
     int idle = Math.max(states.moldFree[mold], states.free[holder]);
     // its set may have been taken until now, and changes of this minute come before dismounts
-    boolean counted = shared.things.any();
-    if (counted && others == clock) {
+    if (shared.things.any() && others == clock) {
       return clock + 1;
     }
-    int from = counted ? Math.max(idle, clock) : idle;
+    int from = shared.things.any() ? Math.max(idle, clock) : idle;
     int begun = minutes == 0 ? from : shared.setters().start(hours, from, minutes);
     if (begun >= week.end) {
       leaveOut(press, job, Cause.MOLD);

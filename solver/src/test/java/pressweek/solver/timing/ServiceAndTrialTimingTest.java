@@ -33,7 +33,9 @@ final class ServiceAndTrialTimingTest {
   void oneShotMoreComesAfterAService() {
     Timetable done = twoRuns(49);
     Run second = done.runs().get(1);
-    assertThat(done.dismounts()).singleElement().satisfies(d -> assertThat(d.minutes()).isEqualTo(24));
+    assertThat(done.dismounts())
+        .singleElement()
+        .satisfies(d -> assertThat(d.minutes()).isEqualTo(24));
     assertThat(second.change().startMin()).isEqualTo(FIRST_END + 24 + 120);
     assertThat(second.startMin()).isEqualTo(FIRST_END + 24 + 120 + MOUNT);
     assertThat(second.waits())
@@ -72,8 +74,7 @@ final class ServiceAndTrialTimingTest {
     assertThat(onTrial(54, START).runs().get(1).startMin()).isEqualTo(START + MOUNT);
     Run late = onTrial(55, START).runs().get(1);
     assertThat(late.change().startMin()).isEqualTo(START + 200);
-    assertThat(late.waits())
-        .containsExactly(new Wait(Cause.MOLD_AWAY, "M2", START, START + 200));
+    assertThat(late.waits()).containsExactly(new Wait(Cause.MOLD_AWAY, "M2", START, START + 200));
   }
 
   /** The only setter is at the trial from 01:40: a change that begins at 00:54 is just done. */

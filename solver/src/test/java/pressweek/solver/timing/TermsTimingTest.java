@@ -36,7 +36,8 @@ final class TermsTimingTest {
   /** A minute of an hour at 60.00. M2, which stays on, is not charged however short it ran. */
   @Test
   void aMinuteShortIsCharged() {
-    assertThat(amounts(campaign(CAMPAIGNS, 119, 10), Rule.SHORT_CAMPAIGN)).containsExactly(100_000L);
+    assertThat(amounts(campaign(CAMPAIGNS, 119, 10), Rule.SHORT_CAMPAIGN))
+        .containsExactly(100_000L);
   }
 
   @Test
