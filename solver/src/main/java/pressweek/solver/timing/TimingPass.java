@@ -284,7 +284,8 @@ public final class TimingPass implements Valuation {
       if (p < 0) {
         return;
       }
-      int at = Math.max(clock, states.free[p]);
+      // of changes that start together the earlier press of the list is first to a tooling set
+      int at = Math.max(steps.shared.things.any() ? clock + 1 : clock, states.free[p]);
       if (recorder.on() && states.free[p] < at) {
         String name = week.jobs.jobs.get(job).id();
         recorder.keep(p, List.of(new Recorder.Push(waits.cause(p), name, at)));
