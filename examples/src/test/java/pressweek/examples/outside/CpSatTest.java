@@ -75,7 +75,9 @@ class CpSatTest {
         .as("weeks in which CP-SAT proved its plan")
         .isGreaterThanOrEqualTo((long) (LEAST_SHARE_PROVED * duels.size()));
     assertThat(duels).as("both find the same somewhere").anyMatch(d -> d.cause() == Cause.NONE);
-    assertThat(duels).as("waiting on purpose is found").noneMatch(d -> d.cause() == Cause.WAITS);
+    assertThat(duels.stream().filter(d -> d.cause() == Cause.WAITS).count())
+        .as("weeks in which waiting on purpose was not found")
+        .isLessThanOrEqualTo((long) (MOST_WAITS_MISSED * duels.size()));
     double mean = duels.stream().mapToDouble(Duel::gapPct).average().orElseThrow();
     assertThat(mean).as("mean gap in percent").isLessThan(MOST_GAP_PCT);
   }
