@@ -41,7 +41,10 @@ final class Search {
     new Round(0.04, 0.1), new Round(0.6, 1), new Round(0.8, 0.4), new Round(0.95, 0.1)
   };
 
-  /** A week of so few jobs is gone through in many rounds, since one ends in the first valley. */
+  /**
+   * A week of so few jobs is gone through in many rounds, some of them hot, since one ends in the
+   * first valley and what is best may lie behind a ridge: the same jobs the other way round.
+   */
   private static final int FEW_JOBS = 30;
 
   /** Moves for each job that such a round should have, and moves that a millisecond may bring. */
@@ -61,7 +64,7 @@ final class Search {
             ? (double) limits.steps() * MOVES_A_STEP
             : (double) limits.millis() * MOVES_A_MILLI;
     int count = (int) (moves / MOVES_A_JOB / Math.max(1, week.jobCount()));
-    double[] heats = {3, 1, 10, 2};
+    double[] heats = {3, 30, 1, 10, 100, 2};
     Round[] rounds = new Round[Math.max(3, Math.min(30, count))];
     for (int i = 0; i < rounds.length; i++) {
       rounds[i] = new Round(0.98 * (i + 1) / rounds.length, heats[i % heats.length]);
