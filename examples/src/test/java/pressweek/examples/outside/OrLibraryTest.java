@@ -15,7 +15,7 @@ import pressweek.data.plan.Rule;
  * Journal on Computing 10 (1998) 341-350, with the optima given in OR-Library (J. E. Beasley).
  */
 class OrLibraryTest {
-  private static final int STEPS = 20_000;
+  private static final int STEPS = 2_000;
 
   /** Instances by their number: optimum, minutes of the jobs, weights, due times. */
   private enum Instance {
