@@ -28,7 +28,7 @@ class EnumerationTest {
 
   @Test
   void plannerFindsTheBestOfAllWays() {
-    assertThat(misses(1, 60, STEPS)).isEmpty();
+    assertThat(misses(1, 50, STEPS)).isEmpty();
   }
 
   @Test
