@@ -53,6 +53,14 @@ public final class Planner {
   }
 
   /**
+   * Ends a search that time limits after so many milliseconds, if that is sooner than the seconds
+   * of its settings, and has it cool down in that time.
+   */
+  public void within(long millis) {
+    search.within(millis);
+  }
+
+  /**
    * Plans the week.
    *
    * @param head who the plan is; references and stopped are filled in

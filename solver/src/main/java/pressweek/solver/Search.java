@@ -75,6 +75,7 @@ final class Search {
   private final WeekTables week;
   private final TimingPass pass;
   private final AtomicBoolean stopped = new AtomicBoolean();
+  private long mostMillis = Long.MAX_VALUE;
   private final List<Solver<PressWeek>> running = new ArrayList<>();
 
   Search(WeekTables week) {
@@ -89,6 +90,11 @@ final class Search {
     }
   }
 
+  /** Milliseconds that a search which time limits may take at most, whatever the settings. */
+  void within(long millis) {
+    mostMillis = millis;
+  }
+
   boolean stopped() {
     return stopped.get();
   }
@@ -100,7 +106,8 @@ final class Search {
 
   Sequences improve(Sequences start, Settings settings, long begunNanos, Watcher watcher) {
     Best best = new Best(start, cost(start), begunNanos, watcher);
-    long millis = settings.seconds() * 1000L - (System.nanoTime() - begunNanos) / 1_000_000;
+    long whole = Math.min(settings.seconds() * 1000L, mostMillis);
+    long millis = whole - (System.nanoTime() - begunNanos) / 1_000_000;
     if (stopped.get() || (settings.steps() == 0 && millis < SHORTEST_MILLIS)) {
       return start;
     }

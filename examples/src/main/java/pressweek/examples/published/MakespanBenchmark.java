@@ -6,9 +6,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import pressweek.data.plan.Head;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Run;
@@ -48,13 +45,6 @@ public final class MakespanBenchmark {
   private final List<PublishedValue> known;
   private final RunTable table;
   private final Path results;
-  private final ScheduledExecutorService timer =
-      Executors.newSingleThreadScheduledExecutor(
-          work -> {
-            Thread thread = new Thread(work, "time is up");
-            thread.setDaemon(true);
-            return thread;
-          });
 
   private MakespanBenchmark(Path folder, Path rows, Path results) throws IOException {
     small = folder.resolve("small");
@@ -114,17 +104,16 @@ public final class MakespanBenchmark {
         .replace(MakespanPart.HEADING, new MakespanPart(table, known.size()).lines());
   }
 
-  /** Plans until the time is up; the search is told the time in whole seconds, rounded up. */
+  /** Plans until the time is up, reading the tables of the case included. */
   private Plan planned(MakespanCase one, int millis) {
     long begun = System.nanoTime();
     Problem problem = one.problem();
     Planner planner = new Planner(problem);
     long gone = (System.nanoTime() - begun) / 1_000_000;
-    var end = timer.schedule(planner::stop, Math.max(0, millis - gone), TimeUnit.MILLISECONDS);
+    planner.within(Math.max(0, millis - gone));
     Settings settings = new Settings((millis + 999) / 1000, 0, SEED);
     Head head = new Head("1", "", 0, Map.of(), settings, List.of(), false);
     Plan plan = planner.plan(head, Optional.empty(), Watcher.NONE);
-    end.cancel(false);
     if (plan.runs().size() != one.jobs()) {
       throw new IllegalStateException(
           "planned " + plan.runs().size() + " of " + one.jobs() + " jobs");
