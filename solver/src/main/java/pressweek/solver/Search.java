@@ -12,6 +12,7 @@ import pressweek.data.plan.Settings;
 import pressweek.solver.model.PressWeek;
 import pressweek.solver.search.Annealing;
 import pressweek.solver.search.Neighbours;
+import pressweek.solver.search.Pace;
 import pressweek.solver.timing.Sequences;
 import pressweek.solver.timing.Timetable;
 import pressweek.solver.timing.TimingPass;
@@ -151,12 +152,16 @@ final class Search {
     for (Round round : rounds(limits)) {
       double from = begun;
       double end = round.end();
+      Pace pace = moves -> stopped.get() ? 1 : (limits.done(moves) - from) / (end - from);
+      begun = end;
+      if (pace.done(annealing.moves()) >= 1) {
+        continue;
+      }
       annealing.take(best.sequences(), best.cost());
       annealing.round(
-          round.heat() * annealing.typicalStep(),
-          moves -> stopped.get() ? 1 : (limits.done(moves) - from) / (end - from),
+          round.heat() * annealing.typicalStep(pace),
+          pace,
           () -> best.offer(annealing.best(), annealing.bestCost()));
-      begun = end;
     }
     if (!stopped.get() && week.jobCount() > 1) {
       solve(limits, best);

@@ -22,6 +22,9 @@ public final class Annealing {
 
   private static final int SAMPLE_JOBS = 100_000;
 
+  /** The most that the sample takes of a round. */
+  private static final double SAMPLE_SHARE = 0.05;
+
   /** Of four attempts on several presses so many are given up boldly. */
   private static final int BOLD = 2;
 
@@ -84,16 +87,25 @@ public final class Annealing {
     }
   }
 
-  /** What a small step up from the best costs: of moves that cost more, nearly the least. */
-  public double typicalStep() {
+  /**
+   * What a small step up from the best costs: of moves that cost more, nearly the least.
+   *
+   * @param pace of the round that it is for; the sample ends when it has taken a small part of it
+   */
+  public double typicalStep(Pace pace) {
     Sequences sequences = best.copy();
+    pass.keep(sequences);
+    double most = pace.done(moves) + SAMPLE_SHARE;
     Moves made = new Moves(week, sequences, neighbours, random);
     int sample = Math.max(50, Math.min(SAMPLE, SAMPLE_JOBS / Math.max(1, week.jobCount())));
     double[] more = new double[sample];
     int size = 0;
     for (int i = 0; i < sample * 3 && size < sample && made.any(); i++) {
+      if (pace.done(moves) > most) {
+        break;
+      }
       if (made.make()) {
-        long cost = pass.value(sequences);
+        long cost = pass.attempt(sequences, Long.MAX_VALUE, made.touched(), false);
         made.undo();
         if (cost > bestCost) {
           more[size++] = cost - bestCost;
