@@ -2,6 +2,7 @@ package pressweek.solver;
 
 import pressweek.solver.timing.Sequences;
 import pressweek.solver.timing.TimingPass;
+import pressweek.solver.timing.Touched;
 import pressweek.solver.timing.WeekTables;
 
 /**
@@ -20,16 +21,22 @@ final class Tidying {
   /** Tidy sequences that cost no more. */
   Sequences tidy(Sequences from) {
     Sequences tidy = from.copy();
-    long cost = pass.value(tidy);
-    for (int job = 0; job < week.jobCount(); job++) {
-      int behind = tidy.behind(job);
-      if (behind >= 0) {
-        tidy.holdBehind(job, -1);
-        long without = pass.value(tidy);
-        if (without > cost) {
-          tidy.holdBehind(job, behind);
+    long cost = pass.keep(tidy);
+    Touched touched = new Touched();
+    for (int p = 0; p < week.pressCount(); p++) {
+      for (int i = 0; i < tidy.size(p); i++) {
+        int job = tidy.job(p, i);
+        int behind = tidy.behind(job);
+        if (behind >= 0) {
+          touched.clear();
+          touched.add(p, i, i + 1);
+          tidy.holdBehind(job, -1);
+          if (pass.attempt(tidy, cost, touched, false) > cost) {
+            tidy.holdBehind(job, behind);
+          } else {
+            cost = pass.keep(tidy, touched);
+          }
         }
-        cost = Math.min(cost, without);
       }
     }
     return lastOnes(tidy, cost);
