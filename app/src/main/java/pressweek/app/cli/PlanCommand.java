@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -52,26 +53,7 @@ final class PlanCommand implements Callable<Integer> {
           "plan.json of the plan that this one replaces (default: the one that lies in OUT, if any)")
   private String replaces = "";
 
-  @Option(
-      names = "--seconds",
-      paramLabel = "N",
-      defaultValue = "20",
-      description = "how long to search, 1 to 86400 (default: ${DEFAULT-VALUE})")
-  private int seconds;
-
-  @Option(
-      names = "--steps",
-      paramLabel = "N",
-      defaultValue = "0",
-      description = "search so many steps instead: the same plan on every machine")
-  private int steps;
-
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      defaultValue = "1",
-      description = "seed of the search (default: ${DEFAULT-VALUE})")
-  private long seed;
+  @Mixin private SearchLimits limits;
 
   @Option(
       names = "--now",
@@ -90,13 +72,12 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (seconds < 1 || seconds > 86_400 || steps < 0 || allowLateHours < 0) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--seconds must be 1 to 86400, --steps and --allow-late not negative");
+    Settings settings = limits.settings(spec);
+    if (allowLateHours < 0) {
+      throw new ParameterException(spec.commandLine(), "--allow-late must not be negative");
     }
     try {
-      return plan();
+      return plan(settings);
     } catch (IOException e) {
       PrintWriter err = spec.commandLine().getErr();
       err.println(
@@ -105,7 +86,7 @@ final class PlanCommand implements Callable<Integer> {
     }
   }
 
-  private int plan() throws IOException {
+  private int plan(Settings settings) throws IOException {
     PrintWriter err = spec.commandLine().getErr();
     if (Files.exists(out) && !Files.isDirectory(out)) {
       throw new ParameterException(spec.commandLine(), "--out " + out + " is not a folder");
@@ -129,7 +110,6 @@ final class PlanCommand implements Callable<Integer> {
     WeekPlanner planner = new WeekPlanner(read, week.problem().get());
     Interrupt interrupt = new Interrupt(planner::stop);
     Runtime.getRuntime().addShutdownHook(interrupt);
-    Settings settings = new Settings(steps > 0 ? 0 : seconds, steps, seed);
     ProgressLine progress = new ProgressLine(err, week.problem().get().plant().rates());
     int code = ExitCode.BUG;
     try {

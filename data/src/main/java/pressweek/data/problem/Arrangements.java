@@ -48,6 +48,23 @@ public record Arrangements(
   /** Drying and the further terms of a plan. */
   public record Settled(Drying drying, Terms terms) {}
 
+  /** The same with other overtime and shifts without people. */
+  public Arrangements with(Opening other) {
+    return new Arrangements(things, devices, services, trials, links, surplus, other, settled);
+  }
+
+  /** The same with other drying. */
+  public Arrangements with(Drying other) {
+    Settled with = new Settled(other, terms());
+    return new Arrangements(things, devices, services, trials, links, surplus, opening, with);
+  }
+
+  /** The same with other terms. */
+  public Arrangements with(Terms other) {
+    Settled with = new Settled(drying(), other);
+    return new Arrangements(things, devices, services, trials, links, surplus, opening, with);
+  }
+
   /** Drying as far as it is planned. */
   public Drying drying() {
     return settled.drying();

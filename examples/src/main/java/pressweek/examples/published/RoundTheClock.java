@@ -17,7 +17,6 @@ import pressweek.data.problem.ChangeTable;
 import pressweek.data.problem.Colour;
 import pressweek.data.problem.Crew;
 import pressweek.data.problem.Deadline;
-import pressweek.data.problem.Drying;
 import pressweek.data.problem.Floor;
 import pressweek.data.problem.FoodUse;
 import pressweek.data.problem.Hours;
@@ -144,19 +143,9 @@ final class RoundTheClock {
     Materials materials =
         new Materials(List.of(resin), colours, List.of(), new Stock(false, List.of(), List.of()));
     Terms terms = new Terms(0, 0, late ? 0 : 60 * UNIT, 0, List.of());
-    Arrangements none = Arrangements.NONE;
     return new Problem(
             plant(horizonMin), floor, materials, jobs, List.of(), List.of(), Optional.empty())
-        .with(
-            new Arrangements(
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                none.opening(),
-                new Arrangements.Settled(Drying.NONE, terms)));
+        .with(Arrangements.NONE.with(terms));
   }
 
   private Plant plant(int horizonMin) {

@@ -17,9 +17,6 @@ public final class PressModel implements Valuation {
   /** Price of a minute for which a mold or a component is missing, in minutes of change. */
   private static final int SHORTAGE_PRICE = 1;
 
-  /** Price of a minute of a setter or operator too many, in minutes of change. */
-  private static final int CREW_PRICE = 60;
-
   private final WeekTables week;
   private final JobTable jobs;
   private final ChangeRules changes;

@@ -226,15 +226,8 @@ final class LowerBoundTest {
     Problem problem = plant.build();
     Problem overtime =
         problem.with(
-            new Arrangements(
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                new Opening(List.of(new Opening.Overtime("more", 3_000_000)), List.of()),
-                new Arrangements.Settled(Drying.NONE, Terms.NONE)));
+            Arrangements.NONE.with(
+                new Opening(List.of(new Opening.Overtime("more", 3_000_000)), List.of())));
     assertThat(LowerBound.of(overtime)).isEmpty();
   }
 }

@@ -58,15 +58,7 @@ final class Arranged {
   }
 
   static Arrangements settled(Opening opening, Drying drying, Terms terms) {
-    return new Arrangements(
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        opening,
-        new Arrangements.Settled(drying, terms));
+    return Arrangements.NONE.with(opening).with(drying).with(terms);
   }
 
   static Arrangements terms(Terms terms) {

@@ -33,7 +33,6 @@ import pressweek.data.problem.Receipt;
 import pressweek.data.problem.Shift;
 import pressweek.data.problem.SmallPlant;
 import pressweek.data.problem.Take;
-import pressweek.data.problem.Terms;
 import pressweek.solver.Plans;
 
 /** Every cause of waiting: its place in the chain, the sum of the chain, and what cures it. */
@@ -138,16 +137,7 @@ final class CausesTest {
         new SmallPlant()
             .job(tight("1").on("P1", "M1", 100))
             .job(tight("2").in("ABS", "BLK").on("P2", "M2", 100)),
-        none ->
-            new Arrangements(
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                Opening.NONE,
-                new Arrangements.Settled(drying, Terms.NONE)));
+        none -> none.with(drying));
   }
 
   private static Problem linked() {
