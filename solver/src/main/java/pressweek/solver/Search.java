@@ -53,22 +53,29 @@ final class Search {
 
   private static final int MOVES_A_MILLI = 150;
 
+  /** Rounds where the rough model is enough: each may forget what the one before has found. */
+  private static final int FREE_ROUNDS = 4;
+
   /** A round of annealing, by its end as a share of the whole and its heat. */
   private record Round(double end, double heat) {}
 
-  private Round[] rounds(Limits limits) {
+  private Round[] rounds(Limits limits, boolean agrees) {
     if (week.jobCount() > FEW_JOBS) {
-      return LONG_ROUNDS;
+      return agrees ? evenRounds(FREE_ROUNDS, 1) : LONG_ROUNDS;
     }
     double moves =
         limits.steps() > 0
             ? (double) limits.steps() * MOVES_A_STEP
             : (double) limits.millis() * MOVES_A_MILLI;
     int count = (int) (moves / MOVES_A_JOB / Math.max(1, week.jobCount()));
-    double[] heats = {3, 30, 1, 10, 100, 2};
-    Round[] rounds = new Round[Math.max(3, Math.min(30, count))];
-    for (int i = 0; i < rounds.length; i++) {
-      rounds[i] = new Round(0.98 * (i + 1) / rounds.length, heats[i % heats.length]);
+    int most = Math.max(3, Math.min(30, count));
+    return agrees ? evenRounds(most, 1, 0.3) : evenRounds(most, 3, 30, 1, 10, 100, 2);
+  }
+
+  private static Round[] evenRounds(int count, double... heats) {
+    Round[] rounds = new Round[count];
+    for (int i = 0; i < count; i++) {
+      rounds[i] = new Round(0.98 * (i + 1) / count, heats[i % heats.length]);
     }
     return rounds;
   }
@@ -149,7 +156,8 @@ final class Search {
   private void search(Neighbours neighbours, Limits limits, Best best) {
     Annealing annealing = new Annealing(week, neighbours, best.sequences(), limits.seed());
     double begun = 0;
-    for (Round round : rounds(limits)) {
+    annealing.typicalStep(moves -> stopped.get() ? 1 : limits.done(moves));
+    for (Round round : rounds(limits, annealing.agrees())) {
       double from = begun;
       double end = round.end();
       Pace pace = moves -> stopped.get() ? 1 : (limits.done(moves) - from) / (end - from);
@@ -158,8 +166,9 @@ final class Search {
         continue;
       }
       annealing.take(best.sequences(), best.cost());
+      double step = annealing.typicalStep(pace);
       annealing.round(
-          round.heat() * annealing.typicalStep(pace),
+          round.heat() * (annealing.agrees() ? annealing.meanCost() : step),
           pace,
           () -> best.offer(annealing.best(), annealing.bestCost()));
     }

@@ -43,6 +43,12 @@ public final class Annealing {
 
   private static final double LEAST_SHARE = 0.03;
 
+  /** Where the rough model is enough, a round ends at this share of the heat it began with. */
+  private static final double COLDEST = 0.02;
+
+  /** After so many moves by the rough model, as a mask, the best is told. */
+  private static final int TOLD_EACH = 0xffff;
+
   private final PressModel model;
   private final TimingPass pass;
   private final SplittableRandom random;
@@ -52,6 +58,9 @@ public final class Annealing {
   private Sequences best;
   private long bestCost;
   private long moves;
+
+  /** Whether the rough model came to what the timing pass did in all of the last sample. */
+  private boolean agrees;
 
   /** An annealing from a start. */
   public Annealing(WeekTables week, Neighbours neighbours, Sequences start, long seed) {
@@ -79,6 +88,19 @@ public final class Annealing {
     return moves;
   }
 
+  /**
+   * Whether a rough model came to what the timing pass did in all of the last sample. Then it is
+   * searched by, and a round may begin as hot as a job costs in the mean.
+   */
+  public boolean agrees() {
+    return agrees;
+  }
+
+  /** What a job costs in the mean. */
+  public double meanCost() {
+    return bestCost / (double) Math.max(1, week.jobCount());
+  }
+
   /** Takes over sequences that another search has found, when they are better. */
   public void take(Sequences other, long cost) {
     if (cost < bestCost) {
@@ -94,7 +116,7 @@ public final class Annealing {
    */
   public double typicalStep(Pace pace) {
     Sequences sequences = best.copy();
-    pass.keep(sequences);
+    agrees = pass.keep(sequences) == model.keep(sequences);
     double most = pace.done(moves) + SAMPLE_SHARE;
     Moves made = new Moves(week, sequences, neighbours, random);
     int sample = Math.max(50, Math.min(SAMPLE, SAMPLE_JOBS / Math.max(1, week.jobCount())));
@@ -106,6 +128,7 @@ public final class Annealing {
       }
       if (made.make()) {
         long cost = pass.attempt(sequences, Long.MAX_VALUE, made.touched(), false);
+        agrees &= !made.isFiltered() || cost == modelled(sequences, made);
         made.undo();
         if (cost > bestCost) {
           more[size++] = cost - bestCost;
@@ -113,9 +136,8 @@ public final class Annealing {
       }
     }
     java.util.Arrays.sort(more, 0, size);
-    double mean = bestCost / (double) Math.max(1, week.jobCount());
     double share = Math.max(LEAST_SHARE, Math.min(1, JOBS_OF_A_MEAN / week.jobCount()));
-    return size == 0 ? 0 : Math.min(share * mean, more[size * SMALL_PCT / 100]);
+    return size == 0 ? 0 : Math.min(share * meanCost(), more[size * SMALL_PCT / 100]);
   }
 
   /**
@@ -127,7 +149,62 @@ public final class Annealing {
    */
   public void round(double hottest, Pace pace, Runnable found) {
     Sequences sequences = best.copy();
-    anneal(new Moves(week, sequences, neighbours, random), sequences, hottest, pace, found);
+    Moves made = new Moves(week, sequences, neighbours, random);
+    if (agrees) {
+      annealModel(made, sequences, hottest, pace, found);
+    } else {
+      anneal(made, sequences, hottest, pace, found);
+    }
+  }
+
+  /**
+   * The same by the rough model alone, which is many times as fast; what it finds counts for what
+   * the timing pass says.
+   */
+  private void annealModel(
+      Moves made, Sequences sequences, double hottest, Pace pace, Runnable found) {
+    long cost = model.keep(sequences);
+    long least = cost;
+    Sequences lowest = sequences.copy();
+    double done = pace.done(moves);
+    double temperature = hottest;
+    while (done < 1) {
+      if ((++moves & 31) == 0) {
+        done = pace.done(moves);
+        temperature = hottest * Math.pow(COLDEST, done);
+        if ((moves & TOLD_EACH) == 0) {
+          offer(lowest, found);
+        }
+      }
+      if (!made.make()) {
+        continue;
+      }
+      long most = cost + (long) (-temperature * Math.log(1 - random.nextDouble()));
+      if (!made.isFiltered() || model.attempt(sequences, most, made.touched(), true) > most) {
+        made.undo();
+        continue;
+      }
+      made.keep();
+      cost = model.keep(sequences, made.touched());
+      if (cost < least) {
+        least = cost;
+        lowest = sequences.copy();
+      }
+    }
+    offer(lowest, found);
+  }
+
+  private void offer(Sequences lowest, Runnable found) {
+    long cost = pass.value(lowest);
+    if (cost < bestCost) {
+      bestCost = cost;
+      best = lowest.copy();
+      found.run();
+    }
+  }
+
+  private long modelled(Sequences sequences, Moves made) {
+    return model.attempt(sequences, Long.MAX_VALUE, made.touched(), false);
   }
 
   /** Whether a rough model thinks that a move costs too much; now and then it is not asked. */
@@ -142,7 +219,7 @@ public final class Annealing {
     }
     long cost = pass.keep(sequences);
     boolean filtered = week.pressCount() > 1;
-    long rough = model.keep(sequences);
+    long rough = filtered ? model.keep(sequences, pass) : 0;
     double done = pace.done(moves);
     double temperature = hottest;
     while (done < 1) {
@@ -167,7 +244,7 @@ public final class Annealing {
       }
       made.keep();
       cost = pass.keep(sequences, made.touched());
-      rough = model.keep(sequences, made.touched());
+      rough = filtered ? model.keep(sequences, pass) : 0;
       assert cost == tried;
       if (cost < bestCost) {
         bestCost = cost;

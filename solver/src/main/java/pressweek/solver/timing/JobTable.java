@@ -29,6 +29,10 @@ final class JobTable {
   final boolean[] food;
 
   final Option[] option;
+
+  /** The job of an option. */
+  final int[] jobOf;
+
   final int[] mold;
   final int[] tooling;
   final int[] run;
@@ -80,6 +84,7 @@ final class JobTable {
     from = new int[n * presses + 1];
     int options = jobs.stream().mapToInt(j -> j.options().size()).sum();
     option = new Option[options];
+    jobOf = new int[options];
     mold = new int[options];
     tooling = new int[options];
     run = new int[options];
@@ -118,6 +123,7 @@ final class JobTable {
         Press press = problem.floor().presses().get(p);
         for (Option candidate : job.options()) {
           if (candidate.press().equals(press.id()) && allowed(press, job)) {
+            jobOf[o] = j;
             fillOption(o++, candidate, names);
           }
         }

@@ -4,105 +4,174 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import pressweek.data.problem.Rates;
-import pressweek.solver.rules.ChangeRules;
 
 /**
- * A rough value by which a search sorts out poor moves: each press is timed by itself, with the
- * same changes and charges as in the timing pass; a mold on two presses at once and a component
- * that is not in the house yet are priced by the minute, people and all else are left out. Only the
- * presses that a move touches are timed anew. It never decides: what it lets through goes through
- * the timing pass.
+ * A rough value by which a search sorts out poor moves: each press is timed by itself ({@link
+ * PressWalk}); a mold on two presses at once and a component that is not in the house yet are
+ * priced by the minute. Only what a move touches is timed anew. It decides only where it agrees
+ * with the timing pass: what it lets through goes through that.
  */
 public final class PressModel implements Valuation {
   /** Price of a minute for which a mold or a component is missing, in minutes of change. */
   private static final int SHORTAGE_PRICE = 1;
 
+  private static final long TOO_MUCH = Long.MAX_VALUE / 2;
+
   private final WeekTables week;
   private final JobTable jobs;
-  private final ChangeRules changes;
-  private final ChangeRules.State state = new ChangeRules.State();
-  private final int[] componentsReady;
+  private final PressWalk walk;
+  private final PressTimes times;
+  private final PressTimes before;
   private final int[][] usersOf;
-  private final long moldMinute;
-  private WorkTimes times;
-  private long openCost;
-
-  /** Of each job: its press, -1 when it is not timed, its option, change and run. */
-  private final int[] press;
-
-  private final int[] option;
+  private final long shortageMinute;
+  private final boolean shared;
+  private final StockModel stock;
 
   /** The option of a job that runs, -1 for one that does not. */
   private final int[] runs;
 
-  private final StockModel stock;
-  private final int[] begin;
-  private final int[] runStart;
-  private final int[] end;
-  private final long[] cost;
+  private final Sequences kept;
 
-  private Sequences kept;
+  /** Before each place of a press: when it is free, what is in it, what the places before cost. */
+  private final int[][] free;
+
+  private final int[][] inside;
+  private final long[][] spent;
+
+  private final int[] walked;
+  private int walkedCount;
+
+  /** When the touched presses come free at the end of the week. */
+  private final int[] last = new int[2];
+
   private long total;
+  private long openCost;
 
   /** A model of a week. */
   public PressModel(WeekTables week) {
     this.week = week;
     jobs = week.jobs;
-    changes = week.changeRules();
     int n = week.jobCount();
-    press = new int[n];
-    option = new int[n];
+    walk = new PressWalk(week);
+    times = new PressTimes(n);
+    before = new PressTimes(n);
     runs = new int[n];
     stock = new StockModel(week);
-    begin = new int[n];
-    runStart = new int[n];
-    end = new int[n];
-    cost = new long[n];
-    componentsReady = new int[n];
     kept = new Sequences(week.presses, n);
+    free = new int[week.presses][n + 1];
+    inside = new int[week.presses][n + 1];
+    spent = new long[week.presses][n + 1];
+    walked = new int[n];
     Rates rates = week.problem.plant().rates();
-    moldMinute = Math.max(1, SHORTAGE_PRICE * rates.changeHour() / 60);
+    shortageMinute = Math.max(1, SHORTAGE_PRICE * rates.changeHour() / 60);
     usersOf = users();
-    ComponentLook look = new ComponentLook(week, new ComponentStock(week));
-    for (int j = 0; j < n; j++) {
-      int first = week.firstOption(j);
-      componentsReady[j] = first < 0 ? 0 : look.ready(first, j, true, week.start);
-    }
-    times = week.times(0);
+    shared = stock.any() || Arrays.stream(usersOf).anyMatch(u -> u.length > 1);
   }
 
+  /** Jobs that may run in a mold; none for a mold that only one press can take. */
   private int[][] users() {
     List<List<Integer>> lists = new ArrayList<>();
     week.names.molds().forEach(m -> lists.add(new ArrayList<>()));
+    int[] only = new int[lists.size()];
+    Arrays.fill(only, -1);
     for (int j = 0; j < week.jobCount(); j++) {
       for (int p = 0; p < week.presses; p++) {
         for (int o = jobs.first(j, p); o < jobs.last(j, p); o++) {
-          List<Integer> list = lists.get(jobs.mold[o]);
+          int mold = jobs.mold[o];
+          only[mold] = only[mold] == -1 || only[mold] == p ? p : -2;
+          List<Integer> list = lists.get(mold);
           if (list.isEmpty() || list.get(list.size() - 1) != j) {
             list.add(j);
           }
         }
       }
     }
-    return lists.stream()
-        .map(l -> l.stream().mapToInt(Integer::intValue).toArray())
-        .toArray(int[][]::new);
+    int[][] out = new int[only.length][];
+    for (int mold = 0; mold < out.length; mold++) {
+      out[mold] =
+          only[mold] == -2
+              ? lists.get(mold).stream().mapToInt(Integer::intValue).toArray()
+              : new int[0];
+    }
+    return out;
   }
 
   @Override
   public long keep(Sequences sequences) {
-    times = week.times(sequences.open);
+    return keepAll(sequences, null);
+  }
+
+  /** The same, each job waiting as long as it does in a pass that has kept the same sequences. */
+  public long keep(Sequences sequences, TimingPass pass) {
+    return keepAll(sequences, pass.steps().states.jobEnd);
+  }
+
+  private long keepAll(Sequences sequences, int @org.jspecify.annotations.Nullable [] ends) {
+    walk.begin(sequences.open);
     openCost = week.nowhereCost + week.overtimeCost(sequences.open);
-    Arrays.fill(press, -1);
+    Arrays.fill(times.press, -1);
     Arrays.fill(runs, -1);
     stock.clear();
     total = openCost;
     for (int p = 0; p < week.presses; p++) {
-      total += time(sequences, p, 0);
+      total += walkAll(sequences, p, ends);
     }
-    total += stock.renew(runs, runStart) * moldMinute;
-    kept = sequences.copy();
-    return total;
+    long missing = 0;
+    for (int p = 0; p < week.presses; p++) {
+      for (int i = 0; i < sequences.size[p]; i++) {
+        missing += enter(sequences.jobs[p][i]);
+      }
+      System.arraycopy(sequences.jobs[p], 0, kept.jobs[p], 0, sequences.size[p]);
+      kept.size[p] = sequences.size[p];
+    }
+    total += (missing + stock.renew(runs, times.runStart)) * shortageMinute;
+    return total + close();
+  }
+
+  private long walkAll(Sequences sequences, int p, int @org.jspecify.annotations.Nullable [] ends) {
+    walk.atStart(p);
+    long sum = 0;
+    for (int i = 0; i < sequences.size[p]; i++) {
+      int job = sequences.jobs[p][i];
+      note(p, i, sum);
+      long cost = walk.place(p, job, i == 0);
+      if (ends != null) {
+        walk.learn(p, job, ends[job]);
+        walk.free = free[p][i];
+        walk.inside = inside[p][i];
+        cost = walk.place(p, job, i == 0);
+      }
+      sum += cost;
+    }
+    note(p, sequences.size[p], sum);
+    return sum;
+  }
+
+  private void note(int p, int place, long sum) {
+    free[p][place] = walk.free;
+    inside[p][place] = walk.inside;
+    spent[p][place] = sum;
+  }
+
+  /** CLOSE as it is kept. */
+  private long close() {
+    int latest = week.start;
+    for (int p = 0; p < week.presses; p++) {
+      latest = Math.max(latest, free[p][kept.size[p]]);
+    }
+    return week.charges.close(latest);
+  }
+
+  private long closeWith(Touched touched) {
+    int latest = week.start;
+    for (int p = 0; p < week.presses; p++) {
+      int end = free[p][kept.size[p]];
+      for (int t = 0; t < touched.count; t++) {
+        end = touched.press[t] == p ? last[t] : end;
+      }
+      latest = Math.max(latest, end);
+    }
+    return week.charges.close(latest);
   }
 
   @Override
@@ -110,13 +179,33 @@ public final class PressModel implements Valuation {
     if (touched.count == 0) {
       return keep(sequences);
     }
-    total += change(kept, sequences, touched);
+    total += walkTouched(sequences, touched, TOO_MUCH);
+    total += shared ? exchange() * shortageMinute : adopt();
     for (int t = 0; t < touched.count; t++) {
       int p = touched.press[t];
       System.arraycopy(sequences.jobs[p], 0, kept.jobs[p], 0, sequences.size[p]);
       kept.size[p] = sequences.size[p];
+      renote(p, Math.min(touched.first[t], kept.size[p]));
     }
-    return total;
+    return total + close();
+  }
+
+  /** Takes over the times of what was walked where nothing is shared. */
+  private long adopt() {
+    for (int i = 0; i < walkedCount; i++) {
+      times.copy(walk.times, walked[i]);
+    }
+    return 0;
+  }
+
+  private void renote(int p, int from) {
+    for (int i = from; i < kept.size[p]; i++) {
+      int job = kept.jobs[p][i];
+      boolean runs = times.runs(job);
+      free[p][i + 1] = runs ? times.end[job] : free[p][i];
+      inside[p][i + 1] = runs ? times.option[job] : inside[p][i];
+      spent[p][i + 1] = spent[p][i] + times.cost[job];
+    }
   }
 
   @Override
@@ -124,133 +213,111 @@ public final class PressModel implements Valuation {
     if (touched.count == 0) {
       return Long.MAX_VALUE;
     }
-    long delta = change(kept, sequences, touched);
-    change(sequences, kept, touched);
-    return total + delta;
+    long delta = walkTouched(sequences, touched, most - total);
+    if (delta >= TOO_MUCH) {
+      return Long.MAX_VALUE;
+    }
+    if (shared) {
+      for (int i = 0; i < walkedCount; i++) {
+        before.copy(times, walked[i]);
+      }
+      delta += exchange() * shortageMinute;
+      for (int i = 0; i < walkedCount; i++) {
+        restore(walked[i]);
+      }
+      stock.renew(runs, times.runStart);
+    }
+    return total + delta + closeWith(touched);
   }
 
-  /** Takes the touched presses out as they were and in as they are; answers what that changes. */
-  private long change(Sequences before, Sequences after, Touched touched) {
+  private void restore(int job) {
+    if (runs[job] >= 0) {
+      stock.touch(runs[job]);
+    }
+    times.copy(before, job);
+    runs[job] = times.runs(job) ? times.option[job] : -1;
+    if (runs[job] >= 0) {
+      stock.touch(runs[job]);
+    }
+  }
+
+  /**
+   * Walks the touched presses as they are in the sequences, each until it is as it was before;
+   * answers what that changes, or too much when that is clear on the way.
+   */
+  private long walkTouched(Sequences after, Touched touched, long spare) {
+    walkedCount = 0;
     long delta = 0;
     for (int t = 0; t < touched.count; t++) {
       int p = touched.press[t];
-      for (int i = Math.min(touched.first[t], before.size[p]); i < before.size[p]; i++) {
-        delta -= remove(before.jobs[p][i]);
+      int first = Math.min(touched.first[t], after.size[p]);
+      int moved = after.size[p] - kept.size[p];
+      walk.free = free[p][first];
+      walk.inside = inside[p][first];
+      long sum = 0;
+      last[t] = -1;
+      for (int i = first; i < after.size[p]; i++) {
+        if (i >= touched.end[t]) {
+          int was = i - moved;
+          long now = delta + sum - (spent[p][was] - spent[p][first]);
+          if (walk.free == free[p][was] && walk.inside == inside[p][was]) {
+            last[t] = free[p][kept.size[p]];
+            sum += spent[p][kept.size[p]] - spent[p][was];
+            break;
+          }
+          if (now > spare && t == touched.count - 1 && walk.free >= free[p][was]) {
+            return TOO_MUCH;
+          }
+        }
+        int job = after.jobs[p][i];
+        walked[walkedCount++] = job;
+        sum += walk.place(p, job, i == 0);
       }
+      last[t] = last[t] < 0 ? walk.free : last[t];
+      delta += sum - (spent[p][kept.size[p]] - spent[p][first]);
     }
-    for (int t = 0; t < touched.count; t++) {
-      int p = touched.press[t];
-      delta += time(after, p, Math.min(touched.first[t], after.size[p]));
-    }
-    return delta + stock.renew(runs, runStart) * moldMinute;
+    return delta;
   }
 
-  private long remove(int job) {
-    long gone = cost[job];
-    if (end[job] > begin[job]) {
-      gone += overlap(job) * moldMinute;
-      stock.touch(option[job]);
-      runs[job] = -1;
-    }
-    press[job] = -1;
-    return gone;
-  }
-
-  /** Times a press from a place on; answers what its jobs cost. */
-  private long time(Sequences sequences, int p, int from) {
-    int free = week.start;
-    boolean cleared = week.standingCleared[p];
-    state.mold = week.standing[p];
-    state.tooling = week.standingTooling[p];
-    state.material = week.standingMaterial[p];
-    int last = from - 1;
-    while (last >= 0 && end[sequences.jobs[p][last]] <= begin[sequences.jobs[p][last]]) {
-      last--;
-    }
-    if (last >= 0) {
-      int job = sequences.jobs[p][last];
-      free = end[job];
-      state.mold = jobs.mold[option[job]];
-      state.tooling = jobs.tooling[option[job]];
-      state.material = jobs.material[job];
-      cleared = jobs.food[job];
-    }
-    long sum = 0;
-    for (int i = from; i < sequences.size[p]; i++) {
-      int job = sequences.jobs[p][i];
-      boolean running = i == 0 && week.running[p] == job;
-      sum += place(p, job, free, cleared, running);
-      if (end[job] > begin[job]) {
-        free = end[job];
-        cleared = jobs.food[job];
-        state.mold = jobs.mold[option[job]];
-        state.tooling = jobs.tooling[option[job]];
-        state.material = jobs.material[job];
-        sum += overlap(job) * moldMinute;
-        runs[job] = option[job];
-        stock.touch(option[job]);
+  /** Puts what was walked in the place of what was; answers minutes of shortage more. */
+  private long exchange() {
+    long more = 0;
+    for (int i = 0; i < walkedCount; i++) {
+      int job = walked[i];
+      if (runs[job] >= 0) {
+        more -= overlap(job);
+        stock.touch(runs[job]);
+        runs[job] = -1;
       }
+      times.press[job] = -1;
     }
-    return sum;
+    for (int i = 0; i < walkedCount; i++) {
+      more += enter(walked[i]);
+    }
+    return more + stock.renew(runs, times.runStart);
   }
 
-  private long place(int p, int job, int free, boolean cleared, boolean running) {
-    int o = jobs.first(job, p);
-    for (int other = o; other < jobs.last(job, p); other++) {
-      o = jobs.mold[other] == state.mold ? other : o;
+  private long enter(int job) {
+    times.copy(walk.times, job);
+    if (!times.runs(job)) {
+      return 0;
     }
-    option[job] = o;
-    press[job] = p;
-    boolean clear = jobs.food[job] && !cleared;
-    changes.ask(p, state, jobs.mold[o], jobs.tooling[o], jobs.material[job], clear);
-    boolean changed = !running && (changes.kinds & ~ChangeRules.FOOD) != 0;
-    int minutes = running ? 0 : changes.minutes;
-    Spans hours = times.hours[p];
-    int ready = running ? week.start : Math.max(componentsReady[job], week.promised[job]);
-    int at = Math.max(free, jobs.earliest[job]);
-    if (ready > at) {
-      at = Math.max(at, hours.startFor(ready, minutes));
-    }
-    at = hours.next(at);
-    int done = at >= Spans.FAR ? Spans.FAR : hours.finish(at, minutes);
-    int start = done >= Spans.FAR ? Spans.FAR : hours.next(done);
-    boolean forbidden = !running && changes.forbidden(state.material, jobs.material[job]);
-    if (start >= week.end || forbidden) {
-      begin[job] = free;
-      end[job] = free;
-      cost[job] = week.charges.unplaced(job);
-      return cost[job];
-    }
-    int run = jobs.run[o] + (changed ? jobs.startup[o] : 0);
-    begin[job] = at;
-    runStart[job] = start;
-    Spans all = jobs.handLoad[o] ? hours : times.running[p];
-    end[job] = Math.min(Spans.FAR, all.finish(start, run));
-    cost[job] = cost(p, job, minutes, running ? 0 : changes.purgeG, changed);
-    return cost[job];
-  }
-
-  private long cost(int p, int job, int minutes, int purgeG, boolean changed) {
-    int o = option[job];
-    long sum = week.charges.change(minutes) + week.charges.purge(jobs.material[job], purgeG);
-    if (changed) {
-      sum += week.charges.startUp(jobs.material[job], jobs.option[o].making().startupGrams());
-    }
-    sum += week.pressRate[o] + week.keptPress[o];
-    sum += week.charges.late(job, end[job] + jobs.after[job]);
-    return sum + week.moved(job, p, runStart[job]);
+    runs[job] = times.option[job];
+    stock.touch(runs[job]);
+    return overlap(job);
   }
 
   /** Minutes in which the mold of a job is on another press as well. */
   private long overlap(int job) {
     long sum = 0;
-    int mold = jobs.mold[option[job]];
+    int mold = jobs.mold[times.option[job]];
     for (int other : usersOf[mold]) {
       if (other != job
-          && press[other] >= 0
-          && press[other] != press[job]
-          && jobs.mold[option[other]] == mold) {
-        sum += Math.max(0, Math.min(end[job], end[other]) - Math.max(begin[job], begin[other]));
+          && runs[other] >= 0
+          && times.press[other] != times.press[job]
+          && jobs.mold[runs[other]] == mold) {
+        int from = Math.max(times.begin[job], times.begin[other]);
+        sum += Math.max(0, Math.min(times.end[job], times.end[other]) - from);
       }
     }
     return sum;

@@ -85,6 +85,11 @@ final class StockModel {
     return delta;
   }
 
+  /** Whether any component can run short. */
+  boolean any() {
+    return java.util.Arrays.stream(takers).anyMatch(t -> t.length > 0);
+  }
+
   private long waits(int component, int[] option, int[] start) {
     int size = 0;
     for (int job : takers[component]) {
