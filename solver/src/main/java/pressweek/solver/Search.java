@@ -3,6 +3,7 @@ package pressweek.solver;
 import ai.timefold.solver.core.api.solver.Solver;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -55,6 +56,20 @@ final class Search {
 
   /** Rounds where the rough model is enough: each may forget what the one before has found. */
   private static final int FREE_ROUNDS = 4;
+
+  /** Moves for each job in a round by the rough model. */
+  private static final int ROUND_MOVES = 100;
+
+  /** How hot such a round begins, as a share of what a job costs in the mean: at first, at last. */
+  private static final double HOT_SHARE = 0.1;
+
+  private static final double COOL_SHARE = 0.01;
+
+  /** What a setter's minute is worth at first, as a multiple of its cost, in turn by the seed. */
+  private static final double[] FIRST_PRICES = {2, 5};
+
+  /** The logarithm of how far a setter price is tried from the best one. */
+  private static final double PRICE_SPREAD = 0.7;
 
   /** A round of annealing, by its end as a share of the whole and its heat. */
   private record Round(double end, double heat) {}
@@ -155,11 +170,13 @@ final class Search {
 
   private void search(Neighbours neighbours, Limits limits, Best best) {
     Annealing annealing = new Annealing(week, neighbours, best.sequences(), limits.seed());
-    double begun = 0;
     annealing.typicalStep(moves -> stopped.get() ? 1 : limits.done(moves));
+    double begun = roughRounds(annealing, limits, best);
+    double rest = 1 - begun;
+    double first = begun;
     for (Round round : rounds(limits, annealing.agrees())) {
       double from = begun;
-      double end = round.end();
+      double end = first + rest * round.end();
       Pace pace = moves -> stopped.get() ? 1 : (limits.done(moves) - from) / (end - from);
       begun = end;
       if (pace.done(annealing.moves()) >= 1) {
@@ -175,6 +192,48 @@ final class Search {
     if (!stopped.get() && week.jobCount() > 1) {
       solve(limits, best);
     }
+  }
+
+  /**
+   * Rounds by the rough model, each at a setter price near the one that served best so far; answers
+   * the share of the whole that they took.
+   */
+  private double roughRounds(Annealing annealing, Limits limits, Best best) {
+    double share = annealing.agrees() ? 0 : roughShare();
+    double price = FIRST_PRICES[(int) (limits.seed() & 1)];
+    SplittableRandom random = new SplittableRandom(limits.seed());
+    long least = Long.MAX_VALUE;
+    double length = 0;
+    for (double from = limits.done(annealing.moves()); from + length / 2 < share; ) {
+      double tried = price * Math.exp(PRICE_SPREAD * (2 * random.nextDouble() - 1));
+      double left = 1 - from / share;
+      double heat = annealing.meanCost() * (COOL_SHARE + (HOT_SHARE - COOL_SHARE) * left);
+      long begun = annealing.moves();
+      double most = ROUND_MOVES * (double) week.jobCount();
+      double until = share;
+      Pace pace =
+          moves ->
+              stopped.get()
+                  ? 1
+                  : Math.max((moves - begun) / most, limits.done(moves) >= until ? 1 : 0);
+      long cost =
+          annealing.roughRound(
+              tried, heat, pace, () -> best.offer(annealing.best(), annealing.bestCost()));
+      if (cost < least) {
+        least = cost;
+        price = tried;
+      }
+      double now = limits.done(annealing.moves());
+      length = now - from;
+      from = stopped.get() ? 1 : now;
+    }
+    return share == 0 ? 0 : Math.max(share, limits.done(annealing.moves()));
+  }
+
+  /** The share of the time for which a week is searched by the rough model. */
+  private double roughShare() {
+    int jobs = week.jobCount();
+    return jobs <= FEW_JOBS ? 0 : Double.parseDouble(System.getProperty("rs", "0.5"));
   }
 
   /** The last phase: the solver library's own moves, from the best of all. */

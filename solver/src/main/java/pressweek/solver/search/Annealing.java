@@ -1,6 +1,7 @@
 package pressweek.solver.search;
 
 import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
 import pressweek.solver.timing.PressModel;
 import pressweek.solver.timing.Sequences;
 import pressweek.solver.timing.TimingPass;
@@ -29,7 +30,7 @@ public final class Annealing {
   private static final int BOLD = 2;
 
   /** Of moves that the rough model thinks poor, one in so many is timed all the same. */
-  private static final int UNASKED = 20;
+  private static final int UNASKED = 100;
 
   /** Of moves that cost more so many percent cost less than a typical step. */
   private static final int SMALL_PCT = 2;
@@ -46,9 +47,6 @@ public final class Annealing {
   /** Where the rough model is enough, a round ends at this share of the heat it began with. */
   private static final double COLDEST = 0.02;
 
-  /** After so many moves by the rough model, as a mask, the best is told. */
-  private static final int TOLD_EACH = 0xffff;
-
   private final PressModel model;
   private final TimingPass pass;
   private final SplittableRandom random;
@@ -56,6 +54,10 @@ public final class Annealing {
   private final WeekTables week;
 
   private Sequences best;
+
+  /** Where the last rough round ended; null before the first. */
+  private @Nullable Sequences current;
+
   private long bestCost;
   private long moves;
 
@@ -151,30 +153,48 @@ public final class Annealing {
     Sequences sequences = best.copy();
     Moves made = new Moves(week, sequences, neighbours, random);
     if (agrees) {
-      annealModel(made, sequences, hottest, pace, found);
+      Sequences lowest = roughly(made, sequences, hottest, pace);
+      offer(lowest, found);
     } else {
       anneal(made, sequences, hottest, pace, found);
     }
   }
 
   /**
-   * The same by the rough model alone, which is many times as fast; what it finds counts for what
-   * the timing pass says.
+   * A round by the rough model alone, for a week too large to time many moves. The model takes the
+   * waits over that the timing pass finds at the start, and prices the time of setters.
+   *
+   * <p>In a large week a small change moves who gets the setter first all over the plant, so that
+   * most good moves look bad when they are timed; in the mean they are good.
+   *
+   * @param setterPrice what a minute of a setter is worth, as a multiple of what it costs
+   * @param hottest temperature at which it begins, thousandths of a cent
+   * @param pace when it ends
+   * @param found told when a better plan came out
+   * @return what the plan that came out costs by the timing pass
    */
-  private void annealModel(
-      Moves made, Sequences sequences, double hottest, Pace pace, Runnable found) {
-    long cost = model.keep(sequences);
+  public long roughRound(double setterPrice, double hottest, Pace pace, Runnable found) {
+    Sequences sequences = current == null ? best.copy() : current;
+    current = sequences;
+    Moves made = new Moves(week, sequences, neighbours, random);
+    model.setterPrice(setterPrice);
+    roughly(made, sequences, hottest, pace);
+    model.setterPrice(0);
+    return offer(sequences, found);
+  }
+
+  /** Anneals by the rough model; answers the best by it where it agrees with the timing pass. */
+  private Sequences roughly(Moves made, Sequences sequences, double hottest, Pace pace) {
+    pass.keep(sequences);
+    long cost = model.keep(sequences, pass);
     long least = cost;
     Sequences lowest = sequences.copy();
-    double done = pace.done(moves);
+    double done = made.any() ? pace.done(moves) : 1;
     double temperature = hottest;
     while (done < 1) {
       if ((++moves & 31) == 0) {
         done = pace.done(moves);
         temperature = hottest * Math.pow(COLDEST, done);
-        if ((moves & TOLD_EACH) == 0) {
-          offer(lowest, found);
-        }
       }
       if (!made.make()) {
         continue;
@@ -186,21 +206,22 @@ public final class Annealing {
       }
       made.keep();
       cost = model.keep(sequences, made.touched());
-      if (cost < least) {
+      if (agrees && cost < least) {
         least = cost;
         lowest = sequences.copy();
       }
     }
-    offer(lowest, found);
+    return lowest;
   }
 
-  private void offer(Sequences lowest, Runnable found) {
-    long cost = pass.value(lowest);
+  private long offer(Sequences offered, Runnable found) {
+    long cost = pass.value(offered);
     if (cost < bestCost) {
       bestCost = cost;
-      best = lowest.copy();
+      best = offered.copy();
       found.run();
     }
+    return cost;
   }
 
   private long modelled(Sequences sequences, Moves made) {

@@ -36,6 +36,7 @@ final class PairChanges {
   private final int[] minutesOf;
   private final long[] costOf;
   private final byte[] flags;
+  private double setterPrice;
 
   PairChanges(WeekTables week) {
     this.week = week;
@@ -50,6 +51,16 @@ final class PairChanges {
     minutesOf = new int[1 << bits];
     costOf = new long[1 << bits];
     flags = new byte[1 << bits];
+  }
+
+  /**
+   * What a minute of a setter is worth beside what it costs, as a multiple of that; 0 for nothing.
+   */
+  void setterPrice(double times) {
+    if (setterPrice != times) {
+      setterPrice = times;
+      Arrays.fill(asked, -1);
+    }
   }
 
   /** The number of a press as it stands at the start. */
@@ -97,6 +108,7 @@ final class PairChanges {
     if (exchanged) {
       sum += week.charges.startUp(material, jobs.option[option].making().startupGrams());
     }
+    sum += (long) (setterPrice * week.charges.change(changes.minutes));
     minutesOf[slot] = changes.minutes;
     costOf[slot] = sum;
     int bits = exchanged ? 1 : 0;

@@ -3,6 +3,7 @@ package pressweek.solver.timing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import pressweek.data.problem.Rates;
 
 /**
@@ -68,6 +69,15 @@ public final class PressModel implements Valuation {
     shared = stock.any() || Arrays.stream(usersOf).anyMatch(u -> u.length > 1);
   }
 
+  /**
+   * Prices the time of setters, whom presses share and the model does not see.
+   *
+   * @param times what a minute of a change costs more, as a multiple of CHANGE
+   */
+  public void setterPrice(double times) {
+    walk.setterPrice(times);
+  }
+
   /** Jobs that may run in a mold; none for a mold that only one press can take. */
   private int[][] users() {
     List<List<Integer>> lists = new ArrayList<>();
@@ -103,18 +113,18 @@ public final class PressModel implements Valuation {
 
   /** The same, each job waiting as long as it does in a pass that has kept the same sequences. */
   public long keep(Sequences sequences, TimingPass pass) {
-    return keepAll(sequences, pass.steps().states.jobEnd);
+    return keepAll(sequences, pass.steps().states);
   }
 
-  private long keepAll(Sequences sequences, int @org.jspecify.annotations.Nullable [] ends) {
-    walk.begin(sequences.open);
+  private long keepAll(Sequences sequences, @Nullable PressStates states) {
+    walk.begin(sequences.open, states);
     openCost = week.nowhereCost + week.overtimeCost(sequences.open);
     Arrays.fill(times.press, -1);
     Arrays.fill(runs, -1);
     stock.clear();
     total = openCost;
     for (int p = 0; p < week.presses; p++) {
-      total += walkAll(sequences, p, ends);
+      total += walkAll(sequences, p, states);
     }
     long missing = 0;
     for (int p = 0; p < week.presses; p++) {
@@ -128,15 +138,15 @@ public final class PressModel implements Valuation {
     return total + close();
   }
 
-  private long walkAll(Sequences sequences, int p, int @org.jspecify.annotations.Nullable [] ends) {
+  private long walkAll(Sequences sequences, int p, @Nullable PressStates states) {
     walk.atStart(p);
     long sum = 0;
     for (int i = 0; i < sequences.size[p]; i++) {
       int job = sequences.jobs[p][i];
       note(p, i, sum);
       long cost = walk.place(p, job, i == 0);
-      if (ends != null) {
-        walk.learn(p, job, ends[job]);
+      if (states != null) {
+        walk.learn(p, job, states);
         walk.free = free[p][i];
         walk.inside = inside[p][i];
         cost = walk.place(p, job, i == 0);

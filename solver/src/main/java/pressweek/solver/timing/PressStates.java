@@ -19,6 +19,9 @@ final class PressStates {
   /** End of the run of a job; -1 while it is not settled, {@link Spans#FAR} when left out. */
   final int[] jobEnd;
 
+  /** The option in which a job runs, once it has begun. */
+  final int[] jobOption;
+
   /** When a mold's last run ends, or when it has been taken off. */
   final int[] moldFree;
 
@@ -37,12 +40,13 @@ final class PressStates {
     position = new int[week.presses];
     lastEnd = new int[week.presses];
     jobEnd = new int[week.jobCount()];
+    jobOption = new int[week.jobCount()];
     moldFree = new int[week.names.molds().size()];
     moldOn = new int[moldFree.length];
   }
 
   void name(Snapshot.Changing all) {
-    all.add(mold, tooling, material, free, position, lastEnd, jobEnd, moldFree, moldOn);
+    all.add(mold, tooling, material, free, position, lastEnd, jobEnd, jobOption, moldFree, moldOn);
     all.add(cleared);
   }
 

@@ -1,6 +1,7 @@
 package pressweek.solver.timing;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Times one press after another by itself, with the same changes and charges as in the timing pass:
@@ -15,6 +16,12 @@ final class PressWalk {
    * takes them along.
    */
   final int[] wait;
+
+  /** The mold in which a job runs, as a pass has found it, or -1. */
+  private final int[] mold;
+
+  /** From when on a job finds no place, as a pass has found it. */
+  private final int[] barred;
 
   /** When the press came free after the last place that was walked. */
   int free;
@@ -35,6 +42,8 @@ final class PressWalk {
     int n = week.jobCount();
     times = new PressTimes(n);
     wait = new int[n];
+    barred = new int[n];
+    mold = new int[n];
     componentsReady = new int[n];
     ComponentLook look = new ComponentLook(week, new ComponentStock(week));
     for (int j = 0; j < n; j++) {
@@ -44,10 +53,20 @@ final class PressWalk {
     hours = week.times(0);
   }
 
-  /** Begins anew with these overtime shifts open. */
-  void begin(long open) {
+  /** Begins anew with these overtime shifts open, and with the molds that a pass chose. */
+  void begin(long open, @Nullable PressStates states) {
     hours = week.times(open);
     Arrays.fill(wait, 0);
+    for (int j = 0; j < mold.length; j++) {
+      boolean known = states != null && states.jobEnd[j] >= 0 && states.jobEnd[j] < Spans.FAR;
+      mold[j] = known ? jobs.mold[states.jobOption[j]] : -1;
+    }
+    Arrays.fill(barred, Spans.FAR);
+  }
+
+  /** See {@link PairChanges#setterPrice}. */
+  void setterPrice(double times) {
+    changes.setterPrice(times);
   }
 
   /** Stands before the first place of a press. */
@@ -73,7 +92,7 @@ final class PressWalk {
     int at = start(press, job, minutes, running);
     int done = at >= Spans.FAR ? Spans.FAR : press.finish(at, minutes);
     int start = done >= Spans.FAR ? Spans.FAR : press.next(done);
-    if (start >= week.end) {
+    if (start >= week.end || at >= barred[job]) {
       return leaveOut(job);
     }
     int run = jobs.run[o] + (changes.changed && !running ? jobs.startup[o] : 0);
@@ -93,17 +112,22 @@ final class PressWalk {
     return sum;
   }
 
-  /** The option whose mold is in the press, or the first. */
+  /** The option whose mold is in the press, else the one that a pass chose, else the first. */
   private int option(int p, int job) {
     int o = jobs.first(job, p);
     int last = jobs.last(job, p);
-    if (last - o > 1) {
-      int mold = changes.mold(inside);
-      for (int other = o; other < last; other++) {
-        o = jobs.mold[other] == mold ? other : o;
-      }
+    if (last - o == 1) {
+      return o;
     }
-    return o;
+    int inPress = changes.mold(inside);
+    int chosen = o;
+    for (int other = o; other < last; other++) {
+      if (jobs.mold[other] == inPress) {
+        return other;
+      }
+      chosen = jobs.mold[other] == mold[job] ? other : chosen;
+    }
+    return chosen;
   }
 
   private int start(Spans press, int job, int minutes, boolean running) {
@@ -121,9 +145,15 @@ final class PressWalk {
     return times.cost[job];
   }
 
-  /** Learns how long a job that was walked last has to wait, so that its run ends then. */
-  void learn(int p, int job, int end) {
-    if (times.runs(job) && end < Spans.FAR) {
+  /**
+   * Learns how long a job that was walked last has to wait, so that its run ends then, or that it
+   * finds no place.
+   */
+  void learn(int p, int job, PressStates states) {
+    int end = states.jobEnd[job];
+    if (times.runs(job) && end >= Spans.FAR) {
+      barred[job] = times.begin[job];
+    } else if (times.runs(job)) {
       Spans press = hours.hours[p];
       wait[job] = Math.max(0, press.workBefore(end) - press.workBefore(times.end[job]));
     }

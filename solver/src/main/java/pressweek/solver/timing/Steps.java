@@ -156,6 +156,7 @@ final class Steps {
     states.free[press] = look.runEnd;
     states.lastEnd[press] = look.runEnd;
     states.jobEnd[job] = look.runEnd;
+    states.jobOption[job] = option;
     lastEnd = Math.max(lastEnd, look.runEnd);
     shared.operators().take(press, look.runEnd, jobs.operators[option]);
     for (int t = jobs.firstTake[option]; t < jobs.firstTake[option + 1]; t++) {
