@@ -57,11 +57,13 @@ final class PressWalk {
   void begin(long open, @Nullable PressStates states) {
     hours = week.times(open);
     Arrays.fill(wait, 0);
-    for (int j = 0; j < mold.length; j++) {
-      boolean known = states != null && states.jobEnd[j] >= 0 && states.jobEnd[j] < Spans.FAR;
-      mold[j] = known ? jobs.mold[states.jobOption[j]] : -1;
-    }
     Arrays.fill(barred, Spans.FAR);
+    Arrays.fill(mold, -1);
+    for (int j = 0; states != null && j < mold.length; j++) {
+      if (states.jobEnd[j] >= 0 && states.jobEnd[j] < Spans.FAR) {
+        mold[j] = jobs.mold[states.jobOption[j]];
+      }
+    }
   }
 
   /** See {@link PairChanges#setterPrice}. */
