@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.LongStream;
 import pressweek.data.plan.Head;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Reference;
@@ -23,8 +24,11 @@ import pressweek.solver.audit.Audit;
  * again.
  *
  * <pre>
- * {@code java ... pressweek.examples.PlantBenchmark [seconds...]}
+ * {@code java ... pressweek.examples.PlantBenchmark [jobs=N] [seeds=N] [seconds...]}
  * </pre>
+ *
+ * With {@code jobs} only the plant of so many jobs, with {@code seeds} so many of the search's
+ * seeds, 3 if not.
  */
 public final class PlantBenchmark {
   private static final System.Logger LOG = System.getLogger(PlantBenchmark.class.getName());
@@ -35,7 +39,7 @@ public final class PlantBenchmark {
           new PlantSize(1_000, 60),
           new PlantSize(5_000, 100));
   private static final long PLANT_SEED = 1;
-  private static final List<Long> SEEDS = List.of(1L, 2L, 3L);
+  private static final int SEEDS = 3;
 
   /** A search that does not count, to warm the process. */
   private static final Settings WARM = new Settings(5, 0, 1);
@@ -56,15 +60,26 @@ public final class PlantBenchmark {
 
   /** Runs what is not finished yet. */
   public static void main(String[] args) throws IOException {
-    List<Integer> seconds =
-        args.length == 0 ? SECONDS : Arrays.stream(args).map(Integer::valueOf).distinct().toList();
+    int jobs = value(args, "jobs=").orElse(0);
+    int seeds = value(args, "seeds=").orElse(SEEDS);
+    List<Integer> given =
+        Arrays.stream(args).filter(a -> !a.contains("=")).map(Integer::valueOf).distinct().toList();
+    List<Integer> seconds = given.isEmpty() ? SECONDS : given;
+    List<PlantSize> sizes = SIZES.stream().filter(s -> jobs == 0 || s.jobs() == jobs).toList();
     Head head = new Head("1", "", 0, Map.of(), WARM, List.of(), false);
     new Planner(DrawnProblem.draw(SIZES.get(0), PLANT_SEED))
         .plan(head, Optional.empty(), Watcher.NONE);
     new PlantBenchmark(
             Path.of("examples", "target", "benchmarks", "plants.csv"),
             Path.of("examples", "benchmarks", "RESULTS.md"))
-        .run(SIZES, seconds, SEEDS);
+        .run(sizes, seconds, LongStream.rangeClosed(1, seeds).boxed().toList());
+  }
+
+  private static Optional<Integer> value(String[] args, String name) {
+    return Arrays.stream(args)
+        .filter(a -> a.startsWith(name))
+        .map(a -> Integer.valueOf(a.substring(name.length())))
+        .findFirst();
   }
 
   /** Runs what is not finished yet, and writes the part after each run. */

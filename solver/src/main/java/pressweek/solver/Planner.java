@@ -60,6 +60,11 @@ public final class Planner {
     search.within(millis);
   }
 
+  /** Has a search that time limits go on side by side so many times; as it is, once a core. */
+  public void searches(int count) {
+    search.searches(count);
+  }
+
   /**
    * Plans the week.
    *

@@ -1,12 +1,16 @@
 package pressweek.solver;
 
 import java.util.SplittableRandom;
+import pressweek.solver.search.Annealing;
 
 /**
  * When the rounds of a search end and how hot they begin: the schedule of its phases, apart from
  * what they do.
  */
 final class Rounds {
+  /** Where the last round ends, for the solver library to go on. */
+  private static final double END = 0.98;
+
   /**
    * A week of so few jobs is gone through in many rounds, some of them hot, since one ends in the
    * first valley and what is best may lie behind a ridge: the same jobs the other way round.
@@ -30,17 +34,19 @@ final class Rounds {
   /** Moves for each job that a round of a small week should have. */
   private static final int MOVES_A_JOB = 1_500;
 
-  /** Rounds where the rough model is enough: each may forget what the one before has found. */
-  private static final int FREE_ROUNDS = 4;
+  /**
+   * Rounds where the rough model is enough: each may forget what the one before has found, and the
+   * last looks around the best of them.
+   */
+  private static final Round[] FREE = {
+    new Round(0.28, 1), new Round(0.56, 1), new Round(0.84, 1), new Round(END, 0.05)
+  };
 
   private static final int FEWEST = 3;
   private static final int MOST = 30;
 
-  /** Where rounds of equal length end. */
-  private static final double END = 0.98;
-
   /** How hot they begin, in turn: where the rough model is enough, and else. */
-  private static final double[] FREE_HEATS = {1, 0.3};
+  private static final double[] FREE_HEATS = {1, 0.05};
 
   private static final double[] FEW_HEATS = {3, 30, 1, 10, 100, 2};
 
@@ -59,7 +65,7 @@ final class Rounds {
    */
   static Round[] of(int jobs, double moves, boolean agrees) {
     if (jobs > FEW_JOBS) {
-      return agrees ? even(FREE_ROUNDS, 1) : LONG.clone();
+      return agrees ? FREE.clone() : LONG.clone();
     }
     int count = (int) (moves / MOVES_A_JOB / Math.max(1, jobs));
     int bounded = Math.max(FEWEST, Math.min(MOST, count));
@@ -76,8 +82,8 @@ final class Rounds {
 
   /** Rounds by the rough model: each at a setter price near the one that served best so far. */
   static final class Rough {
-    /** Moves for each job in a round. */
-    private static final int MOVES = 100;
+    /** Moves for each job in a round, as {@link Annealing#moves} counts. */
+    private static final int MOVES = 10;
 
     /** So many rounds at least. */
     private static final int LEAST = 4;

@@ -42,6 +42,7 @@ final class Search {
   private final TimingPass pass;
   private final AtomicBoolean stopped = new AtomicBoolean();
   private long mostMillis = Long.MAX_VALUE;
+  private int sideBySide = Math.min(MOST_SEARCHES, Runtime.getRuntime().availableProcessors());
   private final List<Solver<PressWeek>> running = new ArrayList<>();
 
   Search(WeekTables week) {
@@ -61,6 +62,11 @@ final class Search {
     mostMillis = millis;
   }
 
+  /** How many searches a time limit has go on side by side. */
+  void searches(int count) {
+    sideBySide = Math.max(1, count);
+  }
+
   boolean stopped() {
     return stopped.get();
   }
@@ -78,8 +84,7 @@ final class Search {
       return start;
     }
     Neighbours neighbours = new Neighbours(week);
-    int cores = Math.min(MOST_SEARCHES, Runtime.getRuntime().availableProcessors());
-    int searches = settings.steps() > 0 ? 1 : cores;
+    int searches = settings.steps() > 0 ? 1 : sideBySide;
     ExecutorService threads = Executors.newFixedThreadPool(searches);
     try {
       List<Future<?>> futures = new ArrayList<>();

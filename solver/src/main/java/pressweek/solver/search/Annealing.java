@@ -47,6 +47,9 @@ public final class Annealing {
   /** Where the rough model is enough, a round ends at this share of the heat it began with. */
   private static final double COLDEST = 0.02;
 
+  /** So many moves by the rough model alone count as one: they take no longer. */
+  private static final int ROUGH_MOVES = 10;
+
   private final PressModel model;
   private final TimingPass pass;
   private final SplittableRandom random;
@@ -85,14 +88,15 @@ public final class Annealing {
     return bestCost;
   }
 
-  /** Moves tried so far. */
+  /** Moves timed or sorted out so far; many by the rough model alone count as one. */
   public long moves() {
     return moves;
   }
 
   /**
-   * Whether a rough model came to what the timing pass did in all of the last sample. Then it is
-   * searched by, and a round may begin as hot as a job costs in the mean.
+   * Whether a rough model came to what the timing pass did in all of the last sample, and there is
+   * no overtime to open, of which it knows nothing. Then it is searched by, and a round may begin
+   * as hot as a job costs in the mean.
    */
   public boolean agrees() {
     return agrees;
@@ -118,7 +122,7 @@ public final class Annealing {
    */
   public double typicalStep(Pace pace) {
     Sequences sequences = best.copy();
-    agrees = pass.keep(sequences) == model.keep(sequences);
+    agrees = pass.keep(sequences) == model.keep(sequences) && week.overtimeShifts() == 0;
     double most = pace.done(moves) + SAMPLE_SHARE;
     Moves made = new Moves(week, sequences, neighbours, random);
     int sample = Math.max(50, Math.min(SAMPLE, SAMPLE_JOBS / Math.max(1, week.jobCount())));
@@ -191,9 +195,11 @@ public final class Annealing {
     Sequences lowest = sequences.copy();
     double done = made.any() ? pace.done(moves) : 1;
     double temperature = hottest;
+    int tried = 0;
     while (done < 1) {
-      if ((++moves & 31) == 0) {
-        done = pace.done(moves);
+      if (++tried == ROUGH_MOVES) {
+        tried = 0;
+        done = pace.done(++moves);
         temperature = hottest * Math.pow(COLDEST, done);
       }
       if (!made.make()) {

@@ -15,6 +15,11 @@ final class Moves {
   /** The higher, the nearer are the places to which a job moves. */
   private static final int LOCAL = 6;
 
+  /** An overtime shift is opened or closed as often as so many jobs are moved, and at least. */
+  private static final int JOBS_A_SHIFT = 20;
+
+  private static final int LEAST_TOGGLES = 5;
+
   private final WeekTables week;
   private final Sequences sequences;
   private final Places places;
@@ -24,6 +29,9 @@ final class Moves {
   private final int[] free;
   private final int overtime;
   private final int[][] eligible;
+
+  /** Of a thousand moves so many open or close an overtime shift. */
+  private final int toggles;
 
   private enum Kind {
     ROW,
@@ -51,6 +59,10 @@ final class Moves {
     jobs = week.jobCount();
     free = java.util.stream.IntStream.range(0, jobs).filter(places::isFree).toArray();
     overtime = week.overtimeShifts();
+    toggles =
+        overtime == 0
+            ? 0
+            : Math.max(LEAST_TOGGLES, 1000 * overtime / (overtime + JOBS_A_SHIFT * jobs));
     eligible = new int[jobs][];
     for (int j = 0; j < jobs; j++) {
       int job = j;
@@ -76,7 +88,7 @@ final class Moves {
       return toggle();
     }
     int draw = random.nextInt(1000);
-    if (overtime > 0 && draw < 5) {
+    if (draw < toggles) {
       return toggle();
     }
     int job = free[random.nextInt(free.length)];
