@@ -79,7 +79,10 @@ public final class Planner {
     Sequences best = first.sequences();
     if (start.isPresent()) {
       Sequences warm = WarmStart.from(week, start.get(), best, search::cost);
-      best = search.cost(warm) <= search.cost(best) ? warm : best;
+      if (search.cost(warm) <= search.cost(best)) {
+        best = warm;
+        search.near(!problem.arranged().terms().earlier().isEmpty());
+      }
     }
     Sequences found = new Tidying(week).tidy(search.improve(best, head.settings(), begun, watcher));
     Head done =

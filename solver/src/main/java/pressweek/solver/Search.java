@@ -42,6 +42,7 @@ final class Search {
   private final TimingPass pass;
   private final AtomicBoolean stopped = new AtomicBoolean();
   private long mostMillis = Long.MAX_VALUE;
+  private boolean near;
   private int sideBySide = Math.min(MOST_SEARCHES, Runtime.getRuntime().availableProcessors());
   private final List<Solver<PressWeek>> running = new ArrayList<>();
 
@@ -65,6 +66,11 @@ final class Search {
   /** How many searches a time limit has go on side by side. */
   void searches(int count) {
     sideBySide = Math.max(1, count);
+  }
+
+  /** Has the search stay near its start: without rounds by the rough model, which go far. */
+  void near(boolean stays) {
+    near = stays;
   }
 
   boolean stopped() {
@@ -150,7 +156,7 @@ final class Search {
 
   /** Rounds by the rough model; answers the share of the whole that they took. */
   private double roughRounds(Annealing annealing, Limits limits, Best best) {
-    if (annealing.agrees() || week.jobCount() <= Rounds.FEW_JOBS) {
+    if (near || annealing.agrees() || week.jobCount() <= Rounds.FEW_JOBS) {
       return 0;
     }
     Rounds.Rough rough = new Rounds.Rough(week.jobCount(), limits.seed());

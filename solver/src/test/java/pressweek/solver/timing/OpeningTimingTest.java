@@ -9,8 +9,10 @@ import static pressweek.solver.timing.Arranged.sequences;
 import static pressweek.solver.timing.Arranged.work;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.Charge;
+import pressweek.data.plan.Plan;
 import pressweek.data.plan.PlantWide;
 import pressweek.data.plan.Rule;
 import pressweek.data.problem.Drying;
@@ -19,7 +21,9 @@ import pressweek.data.problem.Opening;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.SmallPlant;
 import pressweek.data.problem.Terms;
+import pressweek.solver.Planner;
 import pressweek.solver.Plans;
+import pressweek.solver.Watcher;
 
 /** Overtime from 02:00 to 04:00 after a shift from 00:00, and nights without people from 22:00. */
 final class OpeningTimingTest {
@@ -69,12 +73,25 @@ final class OpeningTimingTest {
   }
 
   private static List<PlantWide.Opened> opened(long perHour) {
-    Problem problem =
-        overtimePlant()
-            .job(work("1").due(START + 146).on("P1", "M1", 100))
-            .build()
-            .with(opening(perHour));
-    return Plans.of(problem, 60, 1).head().plantWide().opened();
+    return Plans.of(lateOrOpened(perHour), 60, 1).head().plantWide().opened();
+  }
+
+  private static Problem lateOrOpened(long perHour) {
+    return overtimePlant()
+        .job(work("1").due(START + 146).on("P1", "M1", 100))
+        .build()
+        .with(opening(perHour));
+  }
+
+  /** With too few steps to find it anew. */
+  @Test
+  void aSearchFromAPlanKeepsItsOpenedShift() {
+    Problem problem = lateOrOpened(7_000_000);
+    Plan good = Plans.of(problem, 60, 1);
+    assertThat(good.head().plantWide().opened()).hasSize(1);
+    Plan again = new Planner(problem).plan(Plans.head(1, 0), Optional.of(good), Watcher.NONE);
+    assertThat(again.head().plantWide().opened()).isEqualTo(good.head().plantWide().opened());
+    assertThat(again.runs()).isEqualTo(good.runs());
   }
 
   private static Problem overtime(long perHour, int minutes) {

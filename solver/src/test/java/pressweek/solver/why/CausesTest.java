@@ -171,6 +171,18 @@ final class CausesTest {
         .build();
   }
 
+  /**
+   * Line 2 can run on P2 only after line 3, in the mold that line 1 would take at once; line 1 is
+   * cheaper to be late.
+   */
+  private static Problem choice() {
+    return new SmallPlant()
+        .job(tight("1").weight(10).on("P1", "M1", 1_000))
+        .job(job("2").weight(1_000).due(START + 600).on("P2", "M1", 100))
+        .job(job("3").weight(1_000).due(START + 250).on("P2", "M2", 100))
+        .build();
+  }
+
   static Stream<Case> cases() {
     Problem tooling =
         arranged(
@@ -211,6 +223,7 @@ final class CausesTest {
         new Case(Cause.TOOLING, "one more of heater", tooling),
         new Case(Cause.SERVICE, "the service of mold M1 before the plan starts", service),
         new Case(Cause.DRYER, "another dryer for P", dryers()),
+        new Case(Cause.CHOICE, "a second copy of mold M1", choice()),
         new Case(Cause.LINKED, "", linked()),
         new Case(Cause.PRESS, "press P2 back at once", queue()));
   }
