@@ -268,7 +268,7 @@ final class Fields {
     }
     Optional<When> time = times.parse(text);
     if (time.isEmpty()) {
-      fault(column, "date", seen(column) + " is not a date; expected " + times.expected());
+      fault(column, "date", seen(column) + " is not a date; expected " + times.expected(text));
       return Optional.empty();
     }
     if (!Times.plausible(time.get())) {

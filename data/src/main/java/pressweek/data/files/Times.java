@@ -105,6 +105,13 @@ final class Times {
     return pattern.equals(ISO) ? ISO : pattern + " or " + ISO;
   }
 
+  /**
+   * What a cell with this text in it should hold, for messages: with a time of day if it has one.
+   */
+  String expected(String text) {
+    return text.indexOf(':') < 0 ? expected() : expected() + ", a time of day as HH:mm after it";
+  }
+
   /** The time that the text says; empty when it is none. */
   Optional<When> parse(String text) {
     boolean blank = text.length() > DATE_LENGTH && text.charAt(DATE_LENGTH) == ' ';

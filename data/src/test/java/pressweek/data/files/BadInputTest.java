@@ -62,6 +62,7 @@ class BadInputTest {
           order,item,quantity,due/1,K,1e3,2026-12-01       @ orders.csv:2: quantity "1e3" is not a number; expected digits
           order,item,quantity,due/1,K,5,2026-13-01         @ orders.csv:2: due "2026-13-01" is not a date; expected yyyy-MM-dd
           order,item,quantity,due/1,K,5,2026-02-29         @ orders.csv:2: due "2026-02-29" is not a date; expected yyyy-MM-dd
+          order,item,quantity,due/1,K,5,2026-02-29T10:00   @ orders.csv:2: due "2026-02-29T10:00" is not a date; expected yyyy-MM-dd, a time of day as HH:mm after it
           order,item,quantity,due/1,K,5,20226-12-01        @ orders.csv:2: due "20226-12-01" is not a date; expected yyyy-MM-dd
           order,item,quantity,due/1,K,5,0026-12-01         @ orders.csv:2: due "0026-12-01" is out of range; expected a year from 1990 to 2199
           order,item,quantity,due,weight/1,K,5,2026-12-01,1001 @ orders.csv:2: weight "1001" is out of range; expected 0 to 1,000

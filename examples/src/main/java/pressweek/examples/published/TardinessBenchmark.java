@@ -24,11 +24,13 @@ import pressweek.solver.Watcher;
  * examples/target/benchmarks/tardiness.csv}, so it may be broken off and started again.
  *
  * <pre>
- * {@code java ... pressweek.examples.published.TardinessBenchmark BENCH_FOLDER [seconds...]}
+ * {@code java ... pressweek.examples.published.TardinessBenchmark BENCH_FOLDER [from-to] [seconds...]}
  * </pre>
  *
- * The folder has {@code wtsds/wt_sds_N.instance} and {@code wtsds/best_known.csv} with the columns
- * {@code instance}, {@code literature_recalled} and {@code match}.
+ * With {@code from-to} only the cases of these numbers, as {@code 41-80}.
+ *
+ * <p>The folder has {@code wtsds/wt_sds_N.instance} and {@code wtsds/best_known.csv} with the
+ * columns {@code instance}, {@code literature_recalled} and {@code match}.
  */
 public final class TardinessBenchmark {
   private static final System.Logger LOG = System.getLogger(TardinessBenchmark.class.getName());
@@ -78,17 +80,33 @@ public final class TardinessBenchmark {
       throw new IllegalArgumentException("expected BENCH_FOLDER [seconds...]");
     }
     Path folder = Path.of(args[0], "wtsds");
-    List<Integer> seconds =
-        args.length == 1
-            ? SECONDS
-            : Arrays.stream(args).skip(1).map(Integer::valueOf).distinct().toList();
+    List<Integer> given =
+        Arrays.stream(args)
+            .skip(1)
+            .filter(a -> !a.contains("-"))
+            .map(Integer::valueOf)
+            .distinct()
+            .toList();
+    List<Integer> seconds = given.isEmpty() ? SECONDS : given;
     List<PublishedValue> known = values(folder);
+    List<PublishedValue> chosen = known;
+    for (String arg : Arrays.copyOfRange(args, 1, args.length)) {
+      if (arg.contains("-")) {
+        int from = Integer.parseInt(arg.substring(0, arg.indexOf('-')));
+        int to = Integer.parseInt(arg.substring(arg.indexOf('-') + 1));
+        chosen = known.stream().filter(v -> number(v) >= from && number(v) <= to).toList();
+      }
+    }
     planned(folder, known.get(0), WARM_SECONDS);
     new TardinessBenchmark(
             known,
             Path.of("examples", "target", "benchmarks", "tardiness.csv"),
             Path.of("examples", "benchmarks", "RESULTS.md"))
-        .run(seconds, (value, limit) -> planned(folder, value, limit));
+        .run(chosen, seconds, (value, limit) -> planned(folder, value, limit));
+  }
+
+  private static int number(PublishedValue value) {
+    return Integer.parseInt(value.name());
   }
 
   /** The known values of a folder. */
@@ -98,8 +116,12 @@ public final class TardinessBenchmark {
 
   /** Runs what is not finished yet, and writes the part after each run. */
   void run(List<Integer> seconds, Run run) throws IOException {
+    run(known, seconds, run);
+  }
+
+  private void run(List<PublishedValue> chosen, List<Integer> seconds, Run run) throws IOException {
     for (int limit : seconds) {
-      for (PublishedValue value : known) {
+      for (PublishedValue value : chosen) {
         if (!table.isDone(value.name(), limit, SEED)) {
           long begun = System.nanoTime();
           Outcome found = run.of(value, limit);

@@ -44,6 +44,11 @@ public final class Annealing {
 
   private static final double LEAST_SHARE = 0.03;
 
+  /** After so many moves the time is looked at; in a week of more jobs than LARGE after each. */
+  private static final int LOOKS = 32;
+
+  private static final int LARGE = 500;
+
   /** Where the rough model is enough, a round ends at this share of the heat it began with. */
   private static final double COLDEST = 0.02;
 
@@ -249,8 +254,9 @@ public final class Annealing {
     long rough = filtered ? model.keep(sequences, pass) : 0;
     double done = pace.done(moves);
     double temperature = hottest;
+    int looks = week.jobCount() > LARGE ? 1 : LOOKS;
     while (done < 1) {
-      if ((++moves & 31) == 0) {
+      if (++moves % looks == 0) {
         done = pace.done(moves);
         double left = Math.max(0, 1 - done);
         temperature = hottest * left * left;
