@@ -254,9 +254,8 @@ public final class Annealing {
     long rough = filtered ? model.keep(sequences, pass) : 0;
     double done = pace.done(moves);
     double temperature = hottest;
-    int looks = week.jobCount() > LARGE ? 1 : LOOKS;
     while (done < 1) {
-      if (++moves % looks == 0) {
+      if (++moves % (week.jobCount() > LARGE ? 1 : LOOKS) == 0) {
         done = pace.done(moves);
         double left = Math.max(0, 1 - done);
         temperature = hottest * left * left;
