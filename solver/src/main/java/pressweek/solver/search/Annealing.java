@@ -72,6 +72,11 @@ public final class Annealing {
   /** Whether the rough model came to what the timing pass did in all of the last sample. */
   private boolean agrees;
 
+  /**
+   * Whether a round by the rough model came out at what the timing pass did not: no more of them.
+   */
+  private boolean doubted;
+
   /** An annealing from a start. */
   public Annealing(WeekTables week, Neighbours neighbours, Sequences start, long seed) {
     this.week = week;
@@ -127,7 +132,8 @@ public final class Annealing {
    */
   public double typicalStep(Pace pace) {
     Sequences sequences = best.copy();
-    agrees = pass.keep(sequences) == model.keep(sequences) && week.overtimeShifts() == 0;
+    agrees = pass.keep(sequences) == model.keep(sequences);
+    agrees &= !doubted && week.overtimeShifts() == 0;
     double most = pace.done(moves) + SAMPLE_SHARE;
     Moves made = new Moves(week, sequences, neighbours, random);
     int sample = Math.max(50, Math.min(SAMPLE, SAMPLE_JOBS / Math.max(1, week.jobCount())));
@@ -163,7 +169,7 @@ public final class Annealing {
     Moves made = new Moves(week, sequences, neighbours, random);
     if (agrees) {
       Sequences lowest = roughly(made, sequences, hottest, pace);
-      offer(lowest, found);
+      doubted |= offer(lowest, found) != model.keep(lowest);
     } else {
       anneal(made, sequences, hottest, pace, found);
     }
