@@ -10,7 +10,6 @@ import pressweek.solver.timing.Dispatch;
 import pressweek.solver.timing.PressModel;
 import pressweek.solver.timing.Sequences;
 import pressweek.solver.timing.TimingPass;
-import pressweek.solver.timing.Touched;
 import pressweek.solver.timing.WeekTables;
 
 /** The rough model times only what a move touches, and comes to what a fresh one comes to. */
@@ -22,44 +21,12 @@ final class PressModelTest {
   void anAttemptComesToWhatAFreshModelDoes() {
     long compared = 0;
     for (long seed = 1; seed <= PLANTS; seed++) {
-      compared += compareMoves(seed);
+      MovesTried tried = MovesTried.on(seed);
+      WeekTables week = tried.week();
+      compared +=
+          tried.compare(MOVES, new PressModel(week), s -> new PressModel(week).keep(s), true);
     }
     assertThat(compared).isGreaterThan(PLANTS * MOVES / 2);
-  }
-
-  /** Tries moves on a drawn plant and keeps every third; answers how many were compared. */
-  private static int compareMoves(long seed) {
-    WeekTables week = new WeekTables(DrawnWeeks.arranged(seed));
-    Sequences sequences = new Dispatch(week).earliestDueDate();
-    Moves moves = new Moves(week, sequences, new Neighbours(week), new SplittableRandom(seed));
-    PressModel model = new PressModel(week);
-    model.keep(sequences);
-    int made = 0;
-    for (int i = 0; i < MOVES && moves.any(); i++) {
-      if (!moves.make()) {
-        continue;
-      }
-      Touched touched = moves.touched();
-      if (!moves.isFiltered()) {
-        moves.undo();
-        continue;
-      }
-      made++;
-      long fresh = new PressModel(week).keep(sequences);
-      assertThat(model.attempt(sequences, Long.MAX_VALUE, touched, false))
-          .as("seed %d, move %d", seed, i)
-          .isEqualTo(fresh);
-      assertThat(model.attempt(sequences, fresh - 1, touched, true))
-          .as("seed %d, move %d, above its limit", seed, i)
-          .isGreaterThan(fresh - 1);
-      if (made % 3 == 0) {
-        moves.keep();
-        assertThat(model.keep(sequences, touched)).as("seed %d, kept %d", seed, i).isEqualTo(fresh);
-      } else {
-        moves.undo();
-      }
-    }
-    return made;
   }
 
   @Test
