@@ -47,6 +47,7 @@ final class WarmStart {
         placed[job] = true;
       }
     }
+    keepTimes(week, out, value);
     List<Integer> left = new ArrayList<>();
     for (int p = 0; p < week.pressCount(); p++) {
       for (int job : otherwise.of(p)) {
@@ -59,6 +60,21 @@ final class WarmStart {
     int passes = most / Math.max(1, left.size());
     left.forEach(job -> insert(week, out, job, passes, value));
     return out;
+  }
+
+  /** Has all jobs keep the time of their earlier plan, where that costs less. */
+  private static void keepTimes(WeekTables week, Sequences out, ToLongFunction<Sequences> value) {
+    Sequences kept = out.copy();
+    for (int p = 0; p < week.pressCount(); p++) {
+      for (int job : out.of(p)) {
+        if (week.hadPlace(job, p) && out.behind(job) < 0) {
+          kept.keepTime(job);
+        }
+      }
+    }
+    if (value.applyAsLong(kept) < value.applyAsLong(out)) {
+      out.copyChoices(kept);
+    }
   }
 
   /** Puts a job where it costs least, among so many places at most, those at the ends first. */

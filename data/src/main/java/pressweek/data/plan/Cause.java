@@ -13,7 +13,7 @@ public enum Cause {
   SERVICE("mold in service"),
   DRYER("dryer in use, or not dry yet"),
   LINKED("waits for the run that it builds on"),
-  CHOICE("held back on purpose, behind another run"),
+  CHOICE("held back on purpose"),
   INSERTS("not in the house"),
   EARLIEST("not before its earliest start"),
   PROMISED("held for a promised run"),

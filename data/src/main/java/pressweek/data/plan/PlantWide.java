@@ -7,7 +7,8 @@ import java.util.Optional;
  * What a plan decides for the plant as a whole and what that costs.
  *
  * @param opened overtime shifts that are worked, by start
- * @param held jobs that are held back on purpose until another has begun, in the order of the lines
+ * @param held jobs that are held back on purpose until another has begun, or to the time that they
+ *     had, in the order of the lines
  * @param dryings which dryer feeds which run, by start
  * @param charges charges that belong to no run: overtime, short campaigns, the close
  * @param bound how far the plan can be from the best possible; empty when nothing was proved
@@ -42,7 +43,8 @@ public record PlantWide(
    * A job that is held back on purpose.
    *
    * @param job the job, {@code order/line}
-   * @param behind the job that has to begin before
+   * @param behind the job that has to begin before; the job itself when it keeps the time that it
+   *     had in an earlier plan
    */
   public record Held(String job, String behind) {}
 

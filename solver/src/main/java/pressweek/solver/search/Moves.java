@@ -20,6 +20,14 @@ final class Moves {
 
   private static final int LEAST_TOGGLES = 5;
 
+  /** Of a thousand moves so many hold a job back; more where there is an earlier plan to keep. */
+  private static final int HOLDS = 40;
+
+  private static final int HOLDS_AGAIN = 100;
+
+  /** Where there is an earlier plan, one of so many rows goes back to its place there. */
+  private static final int HOMES = 5;
+
   private final WeekTables week;
   private final Sequences sequences;
   private final Places places;
@@ -32,6 +40,12 @@ final class Moves {
 
   /** Of a thousand moves so many open or close an overtime shift. */
   private final int toggles;
+
+  /** Of a thousand moves so many, less those, hold a job back. */
+  private final int holds;
+
+  /** Whether there are places of an earlier plan to go back to. */
+  private final boolean again;
 
   private enum Kind {
     ROW,
@@ -63,6 +77,10 @@ final class Moves {
         overtime == 0
             ? 0
             : Math.max(LEAST_TOGGLES, 1000 * overtime / (overtime + JOBS_A_SHIFT * jobs));
+    again =
+        java.util.Arrays.stream(free)
+            .anyMatch(j -> places.press[j] >= 0 && week.hadPlace(j, places.press[j]));
+    holds = again ? HOLDS_AGAIN : HOLDS;
     eligible = new int[jobs][];
     for (int j = 0; j < jobs; j++) {
       int job = j;
@@ -92,7 +110,7 @@ final class Moves {
       return toggle();
     }
     int job = free[random.nextInt(free.length)];
-    if (draw < 40 && jobs > 2) {
+    if (draw < holds && jobs > 2) {
       return holdBack(job);
     }
     if (draw < 300) {
@@ -118,6 +136,10 @@ final class Moves {
     kind = Kind.BEHIND;
     fromPlace = job;
     before = sequences.behind(job);
+    if (before != job && week.hadPlace(job, places.press[job]) && random.nextInt(3) > 0) {
+      sequences.keepTime(job);
+      return true;
+    }
     if (before >= 0 && random.nextInt(3) > 0) {
       sequences.holdBehind(job, -1);
       return true;
@@ -176,13 +198,14 @@ final class Moves {
   }
 
   private boolean target(int job, int p, int first, int length, boolean near) {
-    if (near ? !beside(job) : !anywhere(job, p, first, length)) {
+    boolean back = again && random.nextInt(HOMES) == 0;
+    if (back ? !home(job, p, first) : near ? !beside(job) : !anywhere(job, p, first, length)) {
       return false;
     }
     int q = toPress;
     int place = toPlace;
     if (p == q) {
-      if (near && place > first) {
+      if ((near || back) && place > first) {
         place -= Math.min(length, place - first);
       }
       if (place == first || place + length > sequences.size(p)) {
@@ -213,6 +236,22 @@ final class Moves {
     toPress = places.press[other];
     toPlace = places.place[other] + 1;
     return toPress >= 0;
+  }
+
+  /** The place that a job had in an earlier plan: before the first job that ran later there. */
+  private boolean home(int job, int p, int first) {
+    toPress = week.placeBefore(job);
+    if (toPress < 0) {
+      return false;
+    }
+    toPlace = sequences.size(toPress);
+    for (int i = sequences.size(toPress) - 1; i >= places.fixed[toPress]; i--) {
+      int other = sequences.job(toPress, i);
+      if (week.placeBefore(other) == toPress && week.ranAfter(other, job)) {
+        toPlace = i;
+      }
+    }
+    return toPress != p || toPlace != first + 1;
   }
 
   /** A place on a press that may run a job. */

@@ -119,10 +119,9 @@ final class Placing {
       }
       return at;
     }
-    if (look.runStart < week.promised[job]) {
-      int at = later(press, week.promised[job]);
-      push(Cause.PROMISED, "", start, at);
-      return at;
+    int dated = datesObject(press, job, start);
+    if (dated > start) {
+      return dated;
     }
     int back = shared.away.back(jobs.mold[option], job, start, look.runEnd);
     if (back > start) {
@@ -142,6 +141,21 @@ final class Placing {
     if (manned > look.runStart) {
       int at = later(press, manned);
       push(Cause.OPERATOR, "", start, at);
+      return at;
+    }
+    return start;
+  }
+
+  /** The time that is promised, and the one that is kept. */
+  private int datesObject(int press, int job, int start) {
+    if (look.runStart < week.promised[job]) {
+      int at = later(press, week.promised[job]);
+      push(Cause.PROMISED, "", start, at);
+      return at;
+    }
+    if (states.keepsTime(job, press) && look.runStart < week.sameTimeFrom(job)) {
+      int at = later(press, week.sameTimeFrom(job));
+      push(Cause.CHOICE, "", start, at);
       return at;
     }
     return start;

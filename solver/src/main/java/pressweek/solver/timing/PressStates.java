@@ -28,6 +28,9 @@ final class PressStates {
   /** The press that holds a mold, or -1. */
   final int[] moldOn;
 
+  /** As {@link Sequences#behind}, of the sequences that are carried out; may be empty. */
+  int[] behind = new int[0];
+
   private final WeekTables week;
 
   PressStates(WeekTables week) {
@@ -43,6 +46,11 @@ final class PressStates {
     jobOption = new int[week.jobCount()];
     moldFree = new int[week.names.molds().size()];
     moldOn = new int[moldFree.length];
+  }
+
+  /** Whether a job keeps its time on a press. */
+  boolean keepsTime(int job, int press) {
+    return behind.length > 0 && behind[job] == job && week.jobs.earlierPress[job] == press;
   }
 
   void name(Snapshot.Changing all) {

@@ -59,7 +59,10 @@ final class Reasons {
       case SERVICE -> "mold " + push.what() + " is not back from its service in time";
       case DRYER -> "no dryer of " + press + " has its material dry in time";
       case LINKED -> "the run that it builds on, " + push.what() + ", ends too late";
-      case CHOICE -> "it is held back behind " + push.what();
+      case CHOICE ->
+          push.what().isEmpty()
+              ? "it keeps the time that it had before"
+              : "it is held back behind " + push.what();
       case PROMISED -> "mold " + push.what() + " is promised to other work";
       case NEIGHBOUR -> "its resin must not follow what is in the barrel of " + press;
       case EARLIEST -> "it may not start before the horizon ends";

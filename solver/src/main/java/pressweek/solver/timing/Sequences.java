@@ -7,7 +7,7 @@ public final class Sequences {
   final int[][] jobs;
   final int[] size;
 
-  /** For each job the job that it is held back behind, or -1. */
+  /** For each job the job that it is held back behind, itself when it keeps its time, or -1. */
   final int[] behind;
 
   /** Overtime shifts that are opened, as bits in the order of their starts. */
@@ -106,7 +106,15 @@ public final class Sequences {
     behind[job] = other;
   }
 
-  /** The job that a job is held back behind, or -1. */
+  /**
+   * Has a job keep its time: on the press that it had in an earlier plan it does not run sooner
+   * than in that plan, as far as the plant does not call it the same time.
+   */
+  public void keepTime(int job) {
+    behind[job] = job;
+  }
+
+  /** The job that a job is held back behind, itself when it keeps its time, or -1. */
   public int behind(int job) {
     return behind[job];
   }

@@ -34,7 +34,7 @@ final class Waits {
 
   /** Begins anew with jobs that are held back behind others; none of them when it is empty. */
   void begin(int[] heldBehind) {
-    behind = heldBehind;
+    holdBack(heldBehind);
     waiting[0] = 0;
     Arrays.fill(waitsFor, -1);
     Arrays.fill(released, -1);
@@ -47,6 +47,7 @@ final class Waits {
   /** Jobs that are held back, in a pass that goes on from a snapshot. */
   void holdBack(int[] heldBehind) {
     behind = heldBehind;
+    states.behind = heldBehind;
   }
 
   boolean any() {
@@ -63,7 +64,11 @@ final class Waits {
   boolean mustWait(int press, int job) {
     int blocker = link(job);
     boolean choice = false;
-    if (blocker < 0 && behind.length > 0 && behind[job] >= 0 && released[press] != job) {
+    if (blocker < 0
+        && behind.length > 0
+        && behind[job] >= 0
+        && behind[job] != job
+        && released[press] != job) {
       int other = behind[job];
       choice = states.jobEnd[other] < 0 && week.promised[job] < 0;
       blocker = choice ? other : -1;

@@ -276,6 +276,26 @@ public final class WeekTables {
     return stays ? 0 : problem.arranged().terms().movedRun();
   }
 
+  /** From when on a run of a job has the time that it had in an earlier plan. */
+  int sameTimeFrom(int job) {
+    return jobs.earlierStart[job] - moveTolerance;
+  }
+
+  /** The press of a job in an earlier plan; -1 when it had none that is still there. */
+  public int placeBefore(int job) {
+    return jobs.earlierPress[job] == Spans.FAR ? -1 : jobs.earlierPress[job];
+  }
+
+  /** Whether a job ran after another in an earlier plan. */
+  public boolean ranAfter(int job, int other) {
+    return jobs.earlierStart[job] > jobs.earlierStart[other];
+  }
+
+  /** Whether a job had a place on a press in an earlier plan, and leaving it has a price. */
+  public boolean hadPlace(int job, int press) {
+    return jobs.earlierPress[job] == press && problem.arranged().terms().movedRun() > 0;
+  }
+
   /**
    * Overtime shifts that a plan opened, as bits; those that are not there any more are left out.
    */

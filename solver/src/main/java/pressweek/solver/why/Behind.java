@@ -29,18 +29,9 @@ final class Behind {
       case INSERTS -> delivery(wait);
       case MOLD_AWAY -> away(Downtime.Kind.MOLD, wait.what(), wait);
       case SHIFT -> away(Downtime.Kind.PRESS, run.press(), wait);
+      case CHOICE -> wait.what().isEmpty() ? "keeps the time that it had before" : "";
       case PROMISED -> wait.what().isEmpty() ? "its start is promised" : "mold is promised";
-      case PRESS,
-          INSPECTOR,
-          TOOLING,
-          SERVICE,
-          DRYER,
-          LINKED,
-          CHOICE,
-          EARLIEST,
-          NEIGHBOUR,
-          HORIZON ->
-          "";
+      case PRESS, INSPECTOR, TOOLING, SERVICE, DRYER, LINKED, EARLIEST, NEIGHBOUR, HORIZON -> "";
     };
   }
 

@@ -138,6 +138,44 @@ final class TermsTimingTest {
     assertThat(Timetable.of(week, sequences).runs()).hasSize(2);
   }
 
+  /** The run may begin an hour before it did, at 04:00; its change of 46 minutes at 03:14. */
+  @Test
+  void aJobThatKeepsItsTimeDoesNotRunSooner() {
+    Timetable done = kept("P1", 300);
+    assertThat(done.runs().get(0).startMin()).isEqualTo(START + 240);
+    assertThat(done.runs().get(0).waits())
+        .containsExactly(new Wait(Cause.CHOICE, "", START, START + 240 - MOUNT));
+    assertThat(done.runs().get(0).charges()).extracting(Charge::rule).doesNotContain(Rule.MOVED);
+    assertThat(done.whole().held()).containsExactly(new PlantWide.Held("1/1", "1/1"));
+    assertThat(done.runs().get(1).startMin()).isEqualTo(START + MOUNT);
+  }
+
+  @Test
+  void aTimeIsKeptFromTheToleranceOn() {
+    assertThat(kept("P1", MOUNT + 60).runs().get(0).startMin()).isEqualTo(START + MOUNT);
+    assertThat(kept("P1", MOUNT + 61).runs().get(0).startMin()).isEqualTo(START + MOUNT + 1);
+    assertThat(kept("P1", MOUNT - 30).runs().get(0).startMin()).isEqualTo(START + MOUNT);
+  }
+
+  @Test
+  void aTimeIsKeptOnItsPressOnly() {
+    assertThat(kept("P2", 300).runs().get(0).startMin()).isEqualTo(START + MOUNT);
+  }
+
+  private static Timetable kept(String press, int start) {
+    Terms.Place place = new Terms.Place("1/1", press, START + start);
+    Problem problem =
+        new SmallPlant()
+            .job(work("1").on("P1", "M1", 100))
+            .job(work("2").on("P2", "M2", 100))
+            .build()
+            .with(Arranged.terms(new Terms(0, 0, 0, 1_500_000, List.of(place))));
+    WeekTables week = new WeekTables(problem);
+    Sequences sequences = sequences(week, new int[] {0}, new int[] {1});
+    sequences.keepTime(0);
+    return Timetable.of(week, sequences);
+  }
+
   private static Timetable held(int job, int behind) {
     WeekTables week = new WeekTables(early());
     Sequences sequences = sequences(week, new int[] {0}, new int[] {1});
