@@ -12,6 +12,7 @@ import pressweek.data.plan.Run;
 import pressweek.data.plan.Settings;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Unplaced;
+import pressweek.solver.timing.WeekTables;
 
 /**
  * Says why order lines of a plan are where they are: what each costs, where its time goes, where
@@ -76,7 +77,8 @@ public final class Why {
         unplaced,
         run.map(Run::charges).orElseGet(() -> unplacedCharge(line)),
         chain,
-        job.map(j -> Placements.best(plan.problem(), plan, j, OTHER_PLACES)).orElse(List.of()),
+        job.map(j -> Placements.best(plan, new WeekTables(plan.problem()), j, OTHER_PLACES))
+            .orElse(List.of()),
         job.map(j -> cures(j, run, unplaced, chain)).orElse(Cures.NONE));
   }
 
