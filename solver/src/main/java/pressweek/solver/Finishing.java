@@ -35,7 +35,7 @@ public final class Finishing {
             head.madeMin(),
             head.inputs(),
             head.settings(),
-            List.of(),
+            head.references(),
             head.stopped(),
             Optional.of(bounded).filter(w -> !w.equals(PlantWide.NONE)));
     Plan numbered =
