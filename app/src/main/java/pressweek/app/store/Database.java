@@ -57,8 +57,8 @@ abstract sealed class Database implements AutoCloseable permits Sqlite, Postgres
   }
 
   /**
-   * As {@link #write(Step)}, undoing all of it when the result is not one to keep. A step is run again
-   * when two writers got in each other's way.
+   * As {@link #write(Step)}, undoing all of it when the result is not one to keep. A step is run
+   * again when two writers got in each other's way.
    */
   final <T> T write(Step<T> step, Predicate<T> keep) throws StoreTrouble {
     Optional<Handle> own = joined.get();

@@ -46,8 +46,8 @@ final class DeskRows {
   }
 
   /**
-   * Raises the version if it is still the expected one. From here to the end of the transaction nobody
-   * else can: the row is locked.
+   * Raises the version if it is still the expected one. From here to the end of the transaction
+   * nobody else can: the row is locked.
    */
   static boolean step(Handle handle, long expectedVersion, String what, Change change) {
     return handle

@@ -8,9 +8,9 @@ import pressweek.app.store.row.DeskState;
 import pressweek.app.store.row.NewState;
 
 /**
- * The states of the week on the desk: a tree in which undo goes to the parent and redo to its latest
- * child. Each change names the version that it starts from, so that two people never overwrite each
- * other unseen.
+ * The states of the week on the desk: a tree in which undo goes to the parent and redo to its
+ * latest child. Each change names the version that it starts from, so that two people never
+ * overwrite each other unseen.
  */
 public final class DeskStates {
   private static final String ABOUT = "week";
@@ -53,7 +53,10 @@ public final class DeskStates {
         });
   }
 
-  /** Goes forward to the state from which the last undo came; {@link Answer.Nothing} if there is none. */
+  /**
+   * Goes forward to the state from which the last undo came; {@link Answer.Nothing} if there is
+   * none.
+   */
   public Answer<DeskState> redo(long expectedVersion, Change change) throws StoreTrouble {
     return database.write(
         handle -> {

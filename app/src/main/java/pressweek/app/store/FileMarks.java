@@ -6,7 +6,9 @@ import java.util.Map;
 import pressweek.app.store.row.Change;
 import pressweek.app.store.row.FileMark;
 
-/** Which contents of each input file were taken, when and by whom; earlier ones stay in the book. */
+/**
+ * Which contents of each input file were taken, when and by whom; earlier ones stay in the book.
+ */
 public final class FileMarks {
   private final Database database;
 

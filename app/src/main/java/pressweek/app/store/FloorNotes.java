@@ -56,8 +56,7 @@ public final class FloorNotes {
           }
           if (taken > 0) {
             String about = "plan " + planNumber;
-            History.write(
-                handle, "took " + taken + " floor notes into " + about, about, change);
+            History.write(handle, "took " + taken + " floor notes into " + about, about, change);
           }
           return taken;
         });

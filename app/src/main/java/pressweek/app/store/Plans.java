@@ -18,8 +18,8 @@ public final class Plans {
   }
 
   /**
-   * Gives a plan out. A number is given out once: the same plan again changes nothing, another one under
-   * that number is answered with {@link Answer.Stale}, whose version is 1.
+   * Gives a plan out. A number is given out once: the same plan again changes nothing, another one
+   * under that number is answered with {@link Answer.Stale}, whose version is 1.
    */
   public Answer<GivenPlan> give(GivenPlan plan) throws StoreTrouble {
     return database.write(

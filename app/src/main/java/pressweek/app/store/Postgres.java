@@ -8,9 +8,9 @@ import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 
 /**
- * Books in a database of PostgreSQL. Who writes holds the row of the desk until the end, so that one
- * writes at a time as on SQLite, and two batches of ticks that meet never wait for each other; readers
- * wait for nobody.
+ * Books in a database of PostgreSQL. Who writes holds the row of the desk until the end, so that
+ * one writes at a time as on SQLite, and two batches of ticks that meet never wait for each other;
+ * readers wait for nobody.
  */
 final class Postgres extends Database {
   private static final int CONNECTIONS = 10;

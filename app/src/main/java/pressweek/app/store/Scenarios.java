@@ -12,7 +12,9 @@ import pressweek.app.store.row.Answer;
 import pressweek.app.store.row.Change;
 import pressweek.app.store.row.Scenario;
 
-/** Scenarios by name. Each change names the version that it starts from; a new one starts from 0. */
+/**
+ * Scenarios by name. Each change names the version that it starts from; a new one starts from 0.
+ */
 public final class Scenarios {
   private final Database database;
 

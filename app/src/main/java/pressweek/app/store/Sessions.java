@@ -7,8 +7,9 @@ import pressweek.app.store.row.Body;
 import pressweek.app.store.row.Session;
 
 /**
- * Who is logged in. The store keeps the SHA-256 of a token, never the token: who reads the file cannot
- * log in with what stands there. Tokens are long and drawn at random, so that a plain hash will do.
+ * Who is logged in. The store keeps the SHA-256 of a token, never the token: who reads the file
+ * cannot log in with what stands there. Tokens are long and drawn at random, so that a plain hash
+ * will do.
  */
 public final class Sessions {
   private final Database database;
@@ -34,8 +35,7 @@ public final class Sessions {
     return database.read(
         handle ->
             handle
-                .createQuery(
-                    "SELECT * FROM login WHERE token_sha256 = :token AND expires_at > :at")
+                .createQuery("SELECT * FROM login WHERE token_sha256 = :token AND expires_at > :at")
                 .bind("token", hash(token))
                 .bind("at", at.toEpochMilli())
                 .map(

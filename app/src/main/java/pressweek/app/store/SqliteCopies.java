@@ -23,8 +23,8 @@ final class SqliteCopies {
   private SqliteCopies() {}
 
   /**
-   * Writes a copy of the store as it is at one moment, whoever writes meanwhile. It appears under its
-   * name only when it is whole and on the disk.
+   * Writes a copy of the store as it is at one moment, whoever writes meanwhile. It appears under
+   * its name only when it is whole and on the disk.
    */
   static void backUp(SqliteFile store, Path target) throws StoreTrouble {
     Path whole = target.toAbsolutePath().normalize();
@@ -84,7 +84,9 @@ final class SqliteCopies {
   private static void refuseToOverwrite(Path target) throws StoreTrouble {
     if (Files.exists(target)) {
       throw new StoreTrouble(
-          NOT_DONE, target + " exists already", "Name a new file for the back-up, or move that one");
+          NOT_DONE,
+          target + " exists already",
+          "Name a new file for the back-up, or move that one");
     }
   }
 
@@ -100,8 +102,9 @@ final class SqliteCopies {
   }
 
   /**
-   * A file that is open elsewhere must not be replaced: its program would go on writing the old one.
-   * Leaving write-ahead mode needs the file for oneself alone; a damaged file may fail otherwise.
+   * A file that is open elsewhere must not be replaced: its program would go on writing the old
+   * one. Leaving write-ahead mode needs the file for oneself alone; a damaged file may fail
+   * otherwise.
    */
   private static void refuseIfOpen(SqliteFile store) throws StoreTrouble {
     if (store.isNew()) {

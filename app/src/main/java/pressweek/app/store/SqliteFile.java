@@ -20,8 +20,7 @@ import org.sqlite.SQLiteConfig;
  */
 record SqliteFile(Path path, Troubles troubles) {
   /** How every SQLite file begins (sqlite.org/fileformat.html, 1.3.1). */
-  private static final byte[] BEGINNING =
-      "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+  private static final byte[] BEGINNING = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
 
   private static final int WAIT_MS = 10_000;
 

@@ -32,8 +32,8 @@ final class SqliteLibrary {
   }
 
   /**
-   * Deletes what killed processes left. A process that still runs keeps its library: where a file in
-   * use can be deleted it stays readable until it is let go, elsewhere it is not deleted.
+   * Deletes what killed processes left. A process that still runs keeps its library: where a file
+   * in use can be deleted it stays readable until it is let go, elsewhere it is not deleted.
    */
   static void sweep(Path own) throws IOException {
     Path probe = Files.createTempFile(own, "age", ".tmp");

@@ -19,8 +19,9 @@ record SqliteSettings(int mostPages, Duration patience) {
   }
 
   /**
-   * Connections that write ahead, and wait for the disk at each commit: {@code synchronous=FULL} with
-   * WAL is what keeps a commit through a loss of power (sqlite.org/pragma.html#pragma_synchronous).
+   * Connections that write ahead, and wait for the disk at each commit: {@code synchronous=FULL}
+   * with WAL is what keeps a commit through a loss of power
+   * (sqlite.org/pragma.html#pragma_synchronous).
    */
   SQLiteDataSource source(String url) {
     SQLiteConfig config = new SQLiteConfig();

@@ -69,16 +69,17 @@ public final class Store implements AutoCloseable {
   }
 
   /**
-   * Writes a copy of the store to one file while others go on reading and writing. An existing file is
-   * not overwritten. A database of PostgreSQL has its own programs for that, as the trouble says.
+   * Writes a copy of the store to one file while others go on reading and writing. An existing file
+   * is not overwritten. A database of PostgreSQL has its own programs for that, as the trouble
+   * says.
    */
   public void backUp(Path file) throws StoreTrouble {
     database.backUp(file);
   }
 
   /**
-   * Makes several changes as one: all of them are kept if the answer is {@link Answer.Done}, else none.
-   * What is read meanwhile in the same thread sees them.
+   * Makes several changes as one: all of them are kept if the answer is {@link Answer.Done}, else
+   * none. What is read meanwhile in the same thread sees them.
    */
   public <T> Answer<T> together(Changes<T> changes) throws StoreTrouble {
     return database.write(handle -> changes.make(), answer -> answer instanceof Answer.Done<T>);

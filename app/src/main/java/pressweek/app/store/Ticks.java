@@ -15,8 +15,8 @@ import pressweek.app.store.row.Change;
 import pressweek.app.store.row.Tick;
 
 /**
- * The ticks on pulls, in the order in which they arrived. A tick that is taken back stays in the book
- * beside the one that takes it back.
+ * The ticks on pulls, in the order in which they arrived. A tick that is taken back stays in the
+ * book beside the one that takes it back.
  */
 public final class Ticks {
   /** Keys in one question: well below what either database takes. */
@@ -47,7 +47,9 @@ public final class Ticks {
         });
   }
 
-  /** The last tick of each of these pulls that was not taken back; no entry for a pull without one. */
+  /**
+   * The last tick of each of these pulls that was not taken back; no entry for a pull without one.
+   */
   public Map<String, Tick> standing(Collection<String> pulls) throws StoreTrouble {
     List<String> keys = pulls.stream().distinct().toList();
     return database.read(
@@ -63,7 +65,9 @@ public final class Ticks {
         });
   }
 
-  /** The last ticks that arrived, the last one first, those taken back and taking back among them. */
+  /**
+   * The last ticks that arrived, the last one first, those taken back and taking back among them.
+   */
   public List<Tick> latest(int most) throws StoreTrouble {
     return database.read(
         handle ->

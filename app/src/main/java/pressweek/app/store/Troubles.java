@@ -17,8 +17,8 @@ import java.util.Optional;
 import org.sqlite.SQLiteException;
 
 /**
- * Turns what a database reports into words for a person. What is no trouble of the store but a fault
- * of the program is left as it was thrown.
+ * Turns what a database reports into words for a person. What is no trouble of the store but a
+ * fault of the program is left as it was thrown.
  *
  * @param store the store as a person named it, without a password
  */
@@ -75,7 +75,11 @@ record Troubles(String store) {
   StoreTrouble newer(String theirs, String ours) {
     return new StoreTrouble(
         NEWER,
-        store + " was written by a newer Pressweek (schema " + theirs + "; this one knows " + ours
+        store
+            + " was written by a newer Pressweek (schema "
+            + theirs
+            + "; this one knows "
+            + ours
             + ")",
         "Open it with that version, or restore a back-up from before the upgrade; nothing was"
             + " changed");

@@ -38,8 +38,8 @@ public final class Users {
   }
 
   /**
-   * Adds a user, or puts these particulars in place of the former ones. Whoever gets another role or
-   * password, or is away, is logged out everywhere. The same again changes nothing.
+   * Adds a user, or puts these particulars in place of the former ones. Whoever gets another role
+   * or password, or is away, is logged out everywhere. The same again changes nothing.
    */
   public void put(User user, Change change) throws StoreTrouble {
     database.write(

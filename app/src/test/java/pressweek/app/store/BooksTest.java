@@ -153,8 +153,7 @@ abstract class BooksTest {
             new GivenPlan.Head("2026-W49/2", BERT), new GivenPlan.Head("2026-W49/1", ANNA));
     assertThat(store.history().about("plan 2026-W49/1", 10)).hasSize(1);
     assertThat(store.plans().give(new GivenPlan("2026-W49/1", Body.of("other"), BERT)))
-        .isEqualTo(
-            new Answer.Stale<>(1, "gave out another plan 2026-W49/1", "Anna", ANNA.at()));
+        .isEqualTo(new Answer.Stale<>(1, "gave out another plan 2026-W49/1", "Anna", ANNA.at()));
   }
 
   @Test
@@ -162,8 +161,7 @@ abstract class BooksTest {
     Ticks ticks = store.ticks();
     assertThat(ticks.add(List.of(tick(1, "P1", 300), tick(2, "P2", 40))))
         .containsExactly(uuid(1), uuid(2));
-    assertThat(ticks.add(List.of(tick(1, "P1", 999), tick(3, "P3", 5))))
-        .containsExactly(uuid(3));
+    assertThat(ticks.add(List.of(tick(1, "P1", 999), tick(3, "P3", 5)))).containsExactly(uuid(3));
     assertThat(ticks.standing(List.of("P1", "P2", "P4")))
         .isEqualTo(Map.of("P1", tick(1, "P1", 300), "P2", tick(2, "P2", 40)));
     assertThat(ticks.latest(2)).containsExactly(tick(3, "P3", 5), tick(2, "P2", 40));

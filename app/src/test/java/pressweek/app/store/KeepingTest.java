@@ -54,7 +54,8 @@ abstract class KeepingTest {
         versions.addAll(own);
       }
       assertThat(versions)
-          .containsExactlyInAnyOrderElementsOf(LongStream.rangeClosed(1, 2 * PUTS).boxed().toList());
+          .containsExactlyInAnyOrderElementsOf(
+              LongStream.rangeClosed(1, 2 * PUTS).boxed().toList());
       assertThat(anna.history().latest(1_000)).hasSize(2 * PUTS);
       int back = 0;
       long version = 2 * PUTS;
@@ -82,8 +83,7 @@ abstract class KeepingTest {
   @Test
   void ticksThatMeetAreTakenOnce() throws Exception {
     String target = newTarget();
-    List<Tick> ticks =
-        IntStream.range(0, 300).mapToObj(i -> tick(i, "P" + i, i)).toList();
+    List<Tick> ticks = IntStream.range(0, 300).mapToObj(i -> tick(i, "P" + i, i)).toList();
     List<Tick> backwards = new ArrayList<>(ticks);
     Collections.reverse(backwards);
     try (Store one = Store.open(target);
@@ -93,8 +93,7 @@ abstract class KeepingTest {
           atOnce(() -> one.ticks().add(ticks), () -> other.ticks().add(backwards))) {
         fresh.addAll(own);
       }
-      assertThat(fresh)
-          .containsExactlyInAnyOrderElementsOf(ticks.stream().map(Tick::id).toList());
+      assertThat(fresh).containsExactlyInAnyOrderElementsOf(ticks.stream().map(Tick::id).toList());
       assertThat(one.history().latest(1_000)).hasSize(ticks.size());
     }
   }

@@ -10,8 +10,8 @@ import pressweek.app.store.row.Answer;
 import pressweek.app.store.row.Tick;
 
 /**
- * A program of its own that changes a store without end, and says on its standard output what has been
- * changed, one line a change. It is there to be killed.
+ * A program of its own that changes a store without end, and says on its standard output what has
+ * been changed, one line a change. It is there to be killed.
  */
 final class KilledWriter {
   static final int TICKS = 3;

@@ -53,7 +53,7 @@ class KilledWriterTest {
       assertThat(week).isGreaterThan(KILLS);
       everythingIsThere(store, store.deskStates().version());
     }
-    assertThat(amid).as("kills between a commit and its line").isLessThan(KILLS);
+    assertThat(amid).as("kills between a commit and its line").isPositive();
   }
 
   private static List<Tick> standing(Store store, long step) throws StoreTrouble {
@@ -61,7 +61,10 @@ class KilledWriterTest {
     return keys.isEmpty() ? List.of() : List.copyOf(store.ticks().standing(keys).values());
   }
 
-  /** Each step in the history in its order, and its ticks all or none; none only where it was killed. */
+  /**
+   * Each step in the history in its order, and its ticks all or none; none only where it was
+   * killed.
+   */
   private static void everythingIsThere(Store store, long steps) throws StoreTrouble {
     List<String> weeks =
         store.history().about("week", 1_000_000).stream().map(Entry::what).toList();
@@ -90,7 +93,8 @@ class KilledWriterTest {
       }
       boolean ended = writer.waitFor(random.nextInt(MOST_MS), TimeUnit.MILLISECONDS);
       assertThat(ended).as("the writer goes on until it is killed").isFalse();
-      writer.destroyForcibly();
+      // By its handle, since Process closes the streams as well.
+      writer.toHandle().destroyForcibly();
       while (line != null) {
         lines.add(line);
         line = out.readLine();

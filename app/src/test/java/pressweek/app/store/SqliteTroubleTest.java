@@ -48,9 +48,7 @@ class SqliteTroubleTest {
     StoreTrouble trouble =
         catchThrowableOfType(
             StoreTrouble.class, () -> Store.open("jdbc:other://host/week?password=geheim"));
-    assertThat(trouble)
-        .hasMessageContaining("jdbc:postgresql:")
-        .hasMessageNotContaining("geheim");
+    assertThat(trouble).hasMessageContaining("jdbc:postgresql:").hasMessageNotContaining("geheim");
   }
 
   @Test
@@ -81,7 +79,9 @@ class SqliteTroubleTest {
     }
   }
 
-  /** Wherever the bytes are overwritten: a body is the one that was written, or there is trouble. */
+  /**
+   * Wherever the bytes are overwritten: a body is the one that was written, or there is trouble.
+   */
   @Test
   @Tag("full")
   void noDamageGoesUnnoticedInABody() throws Exception {
@@ -183,8 +183,7 @@ class SqliteTroubleTest {
     return new NewState("2026-W49/1", body((int) step), "step " + step, ANNA);
   }
 
-  private static void overwrite(Path file, int from, int length, Random random)
-      throws IOException {
+  private static void overwrite(Path file, int from, int length, Random random) throws IOException {
     byte[] noise = new byte[length];
     random.nextBytes(noise);
     try (RandomAccessFile bytes = new RandomAccessFile(file.toFile(), "rw")) {

@@ -13,8 +13,7 @@ import java.util.OptionalInt;
  * @param at when it was reported
  * @param planNumber the plan into which it was taken; empty while it is not
  */
-public record FloorNote(
-    long id, Event event, String by, Instant at, Optional<String> planNumber) {
+public record FloorNote(long id, Event event, String by, Instant at, Optional<String> planNumber) {
   /**
    * What happened on the floor.
    *
