@@ -1,6 +1,5 @@
 const EVENTS = ['progress', 'proposal', 'week', 'ticks', 'beat'];
 const NAME = 'pressweek-live';
-
 const AGAIN_MS = 5000;
 
 function listen(tell) {

@@ -23,7 +23,7 @@ function Unsent({ pulls, clock, store }) {
   const count = pulls.waiting.length;
   const lines = [];
   if (count > 0) lines.push(`${count === 1 ? '1 tick is' : `${number(count)} ticks are`} not sent yet. ${store.keeps ? 'Kept on this tablet and sent as soon as it can be.' : 'This browser keeps nothing: leave this page open until it is sent.'}`);
-  if (count > 0 && pulls.why) lines.push(pulls.why);
+  if (count > 0 && pulls.why && pulls.why !== pulls.wrong) lines.push(pulls.why);
   if (pulls.at !== null && pulls.list) lines.push(`No fresh list: this one was read ${clock.full(pulls.at)}.${pulls.wrong ? ` ${pulls.wrong}` : ''}`);
   return html`<div role="status">${lines.length > 0 && html`<div class="notice wrong unsent">${lines.map((line) => html`<p key=${line}>${line}</p>`)}</div>`}</div>`;
 }

@@ -30,12 +30,17 @@ function Heading({ column, order, onOrder }) {
       aria-hidden="true" class="way">${mine ? (order.down ? '▼' : '▲') : ''}</span></button></th>`;
 }
 
+// Short words stay on their line, sentences get room to be read.
+function width(value) {
+  const most = [].concat(value ?? '').reduce((longest, one) => Math.max(longest, String(one).length), 0);
+  return most <= 24 ? 'whole' : most <= 70 ? 'long' : 'longest';
+}
+
 function Row({ row, columns, clock }) {
   return html`<tr>${columns.map(({ column, at }, place) => {
     const shown = html`<${Shown} value=${row[at]} column=${column} clock=${clock} />`;
     const kind = kindOf(column);
-    const long = kind === 'text' && String(row[at] ?? '').length > 28;
-    const name = kind === 'number' ? 'figure' : long || kind === 'list' ? 'long' : '';
+    const name = kind === 'number' ? 'figure' : kind === 'time' ? '' : width(row[at]);
     return place === 0 ? html`<th scope="row">${shown}</th>` : html`<td class=${name}>${shown}</td>`;
   })}</tr>`;
 }
