@@ -1,0 +1,114 @@
+import { html, useState } from '/assets/preact.js';
+import { money } from '/assets/shell.js';
+import { ask, desk, mayEdit, redo, set, solve, undo, unsay } from '/assets/wall-desk.js';
+import { Dialog } from '/assets/wall-dialog.js';
+import { Find } from '/assets/wall-find.js';
+import { Floor } from '/assets/wall-floor.js';
+import { Help } from '/assets/wall-help.js';
+
+const KEPT = 'pressweek.wall.seconds';
+
+function kept() {
+  try {
+    return Number(localStorage.getItem(KEPT)) || 30;
+  } catch {
+    return 30;
+  }
+}
+
+function keep(seconds) {
+  try {
+    localStorage.setItem(KEPT, seconds);
+  } catch {
+    // It is asked for again next time.
+  }
+}
+
+function Solve() {
+  const [seconds, put] = useState(kept());
+  const { progress } = desk;
+  if (progress) return html`<button type="button" class="first" onClick=${() => ask('/api/week/solve/stop')}>Stop</button>`;
+  const go = (event) => {
+    event.preventDefault();
+    keep(seconds);
+    solve(Number(seconds));
+  };
+  return html`<form class="solve" onSubmit=${go}><button class="first" disabled=${Boolean(desk.busy) || Boolean(desk.proposal)}>Solve</button>
+    <input type="number" aria-label="seconds to search" min="1" max="86400" required value=${seconds} onInput=${(e) => put(e.target.value)} /><span aria-hidden="true">s</span></form>`;
+}
+
+function progressWords({ millis, cost, late, unplaced, seconds, by }) {
+  const { week } = desk;
+  const time = `${Math.round((millis || 0) / 1000)} s${seconds ? ` of ${seconds}` : ''}`;
+  if (cost === undefined) return `${by ? `${by} is searching` : 'Searching'}: ${time}`;
+  return `Searching, ${time}: ${late} late${unplaced ? `, ${unplaced} unplaced` : ''}${week.money ? `, avoidable cost ${money(cost, week.currency)}` : ''}`;
+}
+
+function GiveOut({ close }) {
+  const [why, put] = useState('');
+  const go = async (event) => {
+    event.preventDefault();
+    if (await ask('/api/week/give-out', { why })) close();
+  };
+  return html`<${Dialog} title="Give this plan out to the floor" close=${close}>
+    <form onSubmit=${go}><p>The pages of the floor (pulls, changes, crew) then show plan ${desk.week.plan.number} as it is now, version ${desk.week.version}.</p>
+    <div class="row"><label>what has changed, for the record<input value=${why} maxlength="200" onInput=${(e) => put(e.target.value)} /></label>
+    <button class="first" disabled=${Boolean(desk.busy)}>Give out</button></div></form></${Dialog}>`;
+}
+
+function Tools({ hands, open }) {
+  const { week, busy } = desk;
+  const edits = mayEdit();
+  const doing = Boolean(busy);
+  return html`<div class="tools" role="group" aria-label="The week">
+    ${edits && html`<button type="button" class="step" disabled=${doing || !week.undo} aria-keyshortcuts="Z" onClick=${undo}>${week.undo ? html`Undo <span class="step-what">${week.undo}</span>` : 'Undo'}</button>
+      <button type="button" class="step" disabled=${doing || !week.redo} aria-keyshortcuts="Shift+Z" onClick=${redo}>${week.redo ? html`Redo <span class="step-what">${week.redo}</span>` : 'Redo'}</button>
+      <${Solve} />
+      <button type="button" disabled=${doing} onClick=${() => open('floor')}>What happened …</button>
+      <button type="button" disabled=${doing} onClick=${() => open('give')}>Give out …</button>`}
+    <${Find} hands=${hands} />
+    <div class="zoom" role="group" aria-label="How much the wall shows">
+      <button type="button" aria-label="Zoom out" aria-keyshortcuts="-" onClick=${() => hands.zoom.out()}>−</button>
+      <button type="button" aria-label="Zoom in" aria-keyshortcuts="+" onClick=${() => hands.zoom.in()}>+</button>
+      ${[['Week', 0], ['Day', 18], ['Shift', 8], ['Hour', 1]].map(([words, hours]) => html`<button type="button" onClick=${() => hands.zoom.hours(hours)}>${words}</button>`)}</div>
+    <button type="button" aria-label="Keys" aria-keyshortcuts="?" onClick=${() => open('help')}>?</button>
+  </div>`;
+}
+
+function identity(week) {
+  const { plan } = week;
+  const given = plan.givenOut ? 'given out to the floor' : 'not given out';
+  return `Plan ${plan.number}, version ${week.version}, ${given}${plan.by ? `; last ${plan.what || 'made'} by ${plan.by}` : ''}`;
+}
+
+function Notices() {
+  return html`<div class="notices">
+    <div role="status">${desk.notices.filter((n) => n.kind !== 'wrong').map(Notice)}</div>
+    <div role="alert">${desk.notices.filter((n) => n.kind === 'wrong').map(Notice)}</div></div>`;
+}
+
+function Notice(notice) {
+  return html`<div class=${`notice${notice.kind === 'wrong' ? ' wrong' : ''}`} key=${notice.id}><p>${notice.words}</p><button type="button" aria-label="Put this away" onClick=${() => unsay(notice.id)}>✕</button></div>`;
+}
+
+function Files() {
+  const { week } = desk;
+  if (!week.filesChanged.length) return '';
+  return html`<div class="notice files"><p>The folder has changed: ${week.filesChanged.join('; ')}.</p>
+    ${mayEdit() && html`<button type="button" disabled=${Boolean(desk.busy)} onClick=${() => ask('/api/week/read-files')}>Take the changed files</button>`}</div>`;
+}
+
+/** Above the wall: the plan in a sentence, what may be done with the week, and what has to be said. */
+export function Head({ hands }) {
+  const { week, dialog, progress } = desk;
+  const open = (name) => set({ dialog: name });
+  const close = () => open('');
+  return html`<h1 class="unseen">Week wall</h1>
+    <p class="sentence">${week.sentence} <span class="muted">${identity(week)}</span></p>
+    <${Tools} hands=${hands} open=${open} />
+    ${progress && html`<p class="progress"><span class="turning" aria-hidden="true"></span>${progressWords(progress)}</p>`}
+    <${Notices} /><${Files} />
+    ${dialog === 'help' && html`<${Help} close=${close} />`}
+    ${dialog === 'give' && html`<${GiveOut} close=${close} />`}
+    ${dialog === 'floor' && html`<${Floor} close=${close} />`}`;
+}

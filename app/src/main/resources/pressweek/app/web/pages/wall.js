@@ -1,0 +1,128 @@
+import { html, render } from '/assets/preact.js';
+import { PrintLine, api, clock, live, page } from '/assets/shell.js';
+import { Carry } from '/assets/wall-carry.js';
+import { choose, desk, heard, inView, set, take, watch } from '/assets/wall-desk.js';
+import { Drag } from '/assets/wall-drag.js';
+import { Head } from '/assets/wall-head.js';
+import { Keys } from '/assets/wall-keys.js';
+import { LEGEND, STRIP } from '/assets/wall-marks.js';
+import { nowMin } from '/assets/wall-now.js';
+import { Panel } from '/assets/wall-panel.js';
+import { printing } from '/assets/wall-print.js';
+import { Proposal } from '/assets/wall-proposal.js';
+import { NAMES, Wall } from '/assets/wall-view.js';
+import { Walk } from '/assets/wall-walk.js';
+import { placeAt, sentence } from '/assets/wall-week.js';
+import { Zoom } from '/assets/wall-zoom.js';
+
+const FRAME = `<div class="paperhead"></div><div class="wallhead"></div><div class="wallbody"><div class="wallside"><div class="wallplace"></div>
+  <div class="carrybar"></div><p class="detail screen-only" aria-hidden="true"></p><details class="legendbox"><summary>What the marks mean</summary>${LEGEND}</details></div>
+  <div class="sheets paper-only"></div><aside class="wallpanel" aria-label="Lines of the week"></aside></div>`;
+
+function CarryBar({ hands }) {
+  const { carry } = desk;
+  if (!carry) return '';
+  return html`<div class="row"><p role="status"><b>${carry.line}</b> in the hand. ${carry.words || ''}</p>
+    ${carry.by === 'keys' && html`<button type="button" class="first" onClick=${() => hands.carry.putDown()}>Put down</button>
+      <button type="button" onClick=${() => hands.carry.leave()}>Leave it</button>`}</div>`;
+}
+
+function SidePanel({ hands }) {
+  return html`${desk.proposal && html`<${Proposal} hands=${hands} />`}<${Panel} hands=${hands} />`;
+}
+
+/** What acts on the wall, made once. */
+function makeHands(main) {
+  const wall = new Wall(main.querySelector('.wallplace'), desk.clock);
+  const hands = { wall, walk: new Walk(wall), zoom: new Zoom(wall), carry: new Carry(wall) };
+  hands.drag = new Drag(wall, hands.carry);
+  hands.pickUp = (line) => {
+    hands.walk.toLine(line);
+    if (hands.carry.pickUp(line, 'keys') && document.activeElement !== document.body && !wall.place.contains(document.activeElement)) document.activeElement.blur();
+  };
+  hands.carry.onLeft = (line) => {
+    if (hands.carry.by === 'keys') hands.walk.toLine(line);
+  };
+  hands.keys = new Keys(hands);
+  return hands;
+}
+
+function clicked(event, { wall, drag, carry }) {
+  if (drag.swallow) {
+    drag.swallow = false;
+    return;
+  }
+  const name = event.target.closest('[data-press]');
+  if (name) {
+    choose({ press: desk.arranged.strips[name.dataset.press].press.id, at: nowMin() });
+    return;
+  }
+  if (!event.target.closest('.cells')) return;
+  const box = wall.el.getBoundingClientRect();
+  const at = Math.floor((event.clientY - box.top - wall.height + wall.el.scrollTop) / STRIP.height);
+  const minute = wall.scale.at(event.clientX - box.left - NAMES + wall.el.scrollLeft);
+  const strip = inView().strips[at];
+  const bar = event.target.closest('[data-line]');
+  if (desk.carry) carry.to(at, placeAt(desk.arranged.strips[at], carry.line, minute));
+  else if (bar) choose({ line: bar.dataset.line });
+  else if (strip && desk.shown === 'week') choose({ press: strip.press.id, at: minute });
+}
+
+// The line beneath the wall says what the pointer or the focus is on.
+function tellDetail(main, wall) {
+  const detail = main.querySelector('.detail');
+  const tell = (event) => {
+    if (desk.carry) return;
+    const mark = event.target.closest && event.target.closest('[data-line],[data-say]');
+    const found = mark && mark.dataset.line && inView().byLine.get(mark.dataset.line);
+    const words = found ? sentence(found.run, desk.clock) : mark ? mark.dataset.say : '';
+    if (words && detail.textContent !== words) detail.textContent = words;
+  };
+  wall.place.addEventListener('pointerover', tell);
+  wall.place.addEventListener('focusin', tell);
+  detail.textContent = 'Point at a mark, or walk along the strips with the arrow keys, to read it here.';
+}
+
+function redrawn(hands, changes) {
+  const { wall, carry } = hands;
+  if ('week' in changes || 'shown' in changes || 'proposal' in changes) {
+    if (carry.line && 'week' in changes) carry.leave();
+    wall.marked.chosen = (desk.chosen && desk.chosen.line) || '';
+    wall.show(inView(), new Set(desk.proposal ? desk.proposal.moves.map((m) => m.line) : []));
+    wall.nowAt(nowMin());
+  }
+  if ('chosen' in changes) wall.mark('chosen', (desk.chosen && desk.chosen.line) || '');
+}
+
+function mount(main, who, asked) {
+  main.innerHTML = FRAME;
+  desk.who = who;
+  return asked.then((week) => {
+    desk.clock = clock(week.zone);
+    take(week);
+    const hands = makeHands(main);
+    const places = ['.wallhead', '.wallpanel', '.carrybar', '.paperhead'].map((name) => main.querySelector(name));
+    const draw = () => {
+      render(html`<${Head} hands=${hands} />`, places[0]);
+      render(html`<${SidePanel} hands=${hands} />`, places[1]);
+      render(html`<${CarryBar} hands=${hands} />`, places[2]);
+      render(html`<${PrintLine} who=${who} title="week wall" plan=${desk.week.plan.number} />`, places[3]);
+    };
+    draw();
+    redrawn(hands, { week });
+    watch((changes) => redrawn(hands, changes));
+    watch((changes) => { if (Object.keys(changes).length > 1 || !('carry' in changes)) draw(); else render(html`<${CarryBar} hands=${hands} />`, places[2]); });
+    hands.wall.place.addEventListener('click', (event) => clicked(event, hands));
+    tellDetail(main, hands.wall);
+    printing(main.querySelector('.sheets'));
+    setInterval(() => hands.wall.nowAt(nowMin()), 30000);
+    live(heard);
+    performance.mark('wall-drawn');
+  });
+}
+
+// The week is asked for at once, beside who is here.
+const asked = api('GET', '/api/week');
+asked.catch(() => {});
+page('Week wall', (main, who) => mount(main, who, asked));
+set({ dialog: '' });
