@@ -65,8 +65,10 @@ function Agenda({ list, who, clock }) {
   const next = all.find((row) => row.start >= who.now);
   const shown = groups.filter(([id]) => !shift || id === shift)
     .map(([id, rows]) => [id, rows.filter((row) => !press || row.press === press)]).filter(([, rows]) => rows.length > 0);
+  const seen = next && shown.some(([, rows]) => rows.includes(next));
   return html`<${PrintLine} who=${who} title="Changes" plan=${list.plan?.number} />
-    <h1>${sentence(next, clock)}${next && html` <a class="screen-only toit" href="#next">show it</a>`}</h1><${PlanLine} plan=${list.plan} />
+    <h1><span class="screen-only">${sentence(next, clock)}</span><span class="paper-only">Changes</span>
+      ${seen && html` <a class="screen-only toit" href="#next">show it</a>`}</h1><${PlanLine} plan=${list.plan} />
     ${list.caution && html`<p class="notice">${list.caution}</p>`}
     <div class="row screen-only"><${Shifts} groups=${groups} chosen=${shift} onChosen=${choose} label="Shift" />
       <label>Press <select value=${press} onChange=${(e) => choosePress(e.target.value)}><option value="">all</option>
@@ -99,5 +101,6 @@ function Own({ who, clock }) {
 page('Changes', (main, who) => {
   const clock = clockOf(who.zone);
   const name = chosenList('changes');
-  render(html`<${ListLinks} own="changes" words="Changes in order of time" />${name === 'changes' ? html`<${Own} who=${who} clock=${clock} />` : html`<${ListSection} name=${name} who=${who} clock=${clock} />`}`, main);
+  render(html`<${ListLinks} own="changes" words="Changes in order of time" />
+    ${name === 'changes' ? html`<${Own} who=${who} clock=${clock} />` : html`<${ListSection} name=${name} who=${who} clock=${clock} />`}`, main);
 });

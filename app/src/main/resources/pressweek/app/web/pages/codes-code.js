@@ -22,7 +22,8 @@ function Fault({ code, fault, onCode }) {
     <p class="bigcode code">${code.slice(0, from)}<mark>${code.slice(from, to) || '\u00a0'}</mark>${code.slice(to)}</p>
     <p role="alert"><b class="stress">Cannot be read:</b> ${fault.message}</p>
     ${(fault.nearest || []).length > 0 && html`<div class="row"><span class="muted">instead of "${fault.seen}":</span>
-      ${fault.nearest.map((symbol) => html`<button type="button" class="code" key=${symbol} aria-label=${`Decode ${other(symbol)}`} onClick=${() => onCode(other(symbol))}>${symbol}</button>`)}</div>`}`;
+      ${fault.nearest.map((symbol) => html`<button type="button" class="code" key=${symbol}
+        aria-label=${`Decode ${other(symbol)}`} onClick=${() => onCode(other(symbol))}>${symbol}</button>`)}</div>`}`;
 }
 
 function origin({ origin: from, because }) {
@@ -32,7 +33,7 @@ function origin({ origin: from, because }) {
 
 function Molds({ molds }) {
   if (!molds || molds.length === 0) return '';
-  return html`<h3>Who can make it</h3><ul>${molds.map((mold) => html`<li key=${mold.mold}><b>${mold.mold}</b>
+  return html`<h2>Who can make it</h2><ul>${molds.map((mold) => html`<li key=${mold.mold}><b>${mold.mold}</b>
     ${mold.presses.length > 0 ? ` on ${mold.presses.join(', ')}` : `: no press${mold.objections ? `: ${mold.objections.join('; ')}` : ''}`}</li>`)}</ul>`;
 }
 
@@ -48,5 +49,6 @@ export function Code({ found, onCode }) {
     <${Molds} molds=${found.molds} />
     <table><caption>Everything that is known of it</caption>
       <thead><tr><th scope="col">attribute</th><th scope="col">value</th><th scope="col">where it comes from</th></tr></thead>
-      <tbody>${(found.attributes || []).map((one) => html`<tr key=${one.name}><th scope="row">${one.name.replaceAll('_', ' ')}</th><td>${one.value}</td><td>${origin(one)}</td></tr>`)}</tbody></table>`;
+      <tbody>${(found.attributes || []).map((one) => html`<tr key=${one.name}>
+        <th scope="row">${one.name.replaceAll('_', ' ')}</th><td>${one.value}</td><td>${origin(one)}</td></tr>`)}</tbody></table>`;
 }

@@ -8,8 +8,8 @@ function Told({ label, texts }) {
 }
 
 function Reading({ reading, rank, onCode }) {
-  return html`<li class="reading"><h3><span class="muted">${rank}.</span> <span class="code">${reading.code || 'no code'}</span>
-      ${reading.complete ? '' : html` <span class="muted">not whole yet</span>`}</h3>
+  return html`<li class="reading"><h2><span class="muted">${rank}.</span> <span class="code">${reading.code || 'no code'}</span>
+      ${reading.complete ? '' : html` <span class="muted">not whole yet</span>`}</h2>
     ${reading.family && html`<p class="muted">${reading.family}</p>`}
     <dl>
       <${Told} label="ask" texts=${reading.questions} />

@@ -70,5 +70,6 @@ function Own({ who, clock }) {
 page('Crew', (main, who) => {
   const clock = clockOf(who.zone);
   const name = chosenList('crew');
-  render(html`<${ListLinks} own="crew" words="Crew by shift" />${name === 'crew' ? html`<${Own} who=${who} clock=${clock} />` : html`<${ListSection} name=${name} who=${who} clock=${clock} />`}`, main);
+  render(html`<${ListLinks} own="crew" words="Crew by shift" />
+    ${name === 'crew' ? html`<${Own} who=${who} clock=${clock} />` : html`<${ListSection} name=${name} who=${who} clock=${clock} />`}`, main);
 });

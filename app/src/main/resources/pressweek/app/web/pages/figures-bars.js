@@ -32,7 +32,8 @@ function Strip({ press, most }) {
 }
 
 function Key({ mark, words }) {
-  return html`<li><svg width="26" height="14" aria-hidden="true"><rect class=${mark} x="1" y="1" width="24" height="12" /><rect class="hours" x="1" y="1" width="24" height="12" /></svg>${words}</li>`;
+  return html`<li><svg width="26" height="14" aria-hidden="true">
+    <rect class=${mark} x="1" y="1" width="24" height="12" /><rect class="hours" x="1" y="1" width="24" height="12" /></svg>${words}</li>`;
 }
 
 /** What each press has of hours and what they are used for, as strips of one scale with their figures. */
@@ -41,7 +42,8 @@ export function LoadBars({ presses }) {
   const most = Math.max(...presses.map((press) => press.openMin), 1);
   const free = (press) => press.openMin - PARTS.reduce((sum, [name]) => sum + (press[name] || 0), 0);
   return html`<${Patterns} /><table class="load"><caption>Hours by press</caption>
-    <thead><tr><th scope="col">press</th><th scope="col"><ul class="marks">${PARTS.map(([, mark, words]) => html`<${Key} key=${mark} mark=${mark} words=${words} />`)}<${Key} mark="free" words="free" /></ul></th>
+    <thead><tr><th scope="col">press</th>
+      <th scope="col"><ul class="marks">${PARTS.map(([, mark, words]) => html`<${Key} key=${mark} mark=${mark} words=${words} />`)}<${Key} mark="free" words="free" /></ul></th>
       <th scope="col" class="figure">runs, h</th><th scope="col" class="figure">changes, h</th><th scope="col" class="figure">away, h</th><th scope="col" class="figure">free, h</th>
       <th scope="col" class="figure">of, h</th><th scope="col" class="figure">lines late</th></tr></thead>
     <tbody>${presses.map((press) => html`<tr key=${press.press}><th scope="row">${press.press}</th><td><${Strip} press=${press} most=${most} /></td>

@@ -9,13 +9,23 @@ const SEVERITIES = {
 
 const severity = (one) => String(one.severity || 'WARNING').toUpperCase();
 
+function whole(text, cell) {
+  const between = (char) => char === undefined || /[,;\t"]/.test(char);
+  for (let at = text.indexOf(cell); at >= 0; at = text.indexOf(cell, at + 1)) {
+    if (between(text[at - 1]) && between(text[at + cell.length])) return at;
+  }
+  return -1;
+}
+
 // What the message quotes is marked where it stands in the line, so that it is found at a glance.
 function marked(text, message) {
   const [, seen] = /"([^"]+)"/.exec(message) || [];
   const parts = [seen, ...(/unknown [^"]*"([^"]+)" at/.exec(message) || []).slice(1)].filter(Boolean);
-  const wanted = parts.reverse().find((part) => text.includes(part));
+  // A whole cell before a piece of one: "3" is not the 3 of an id.
+  const cell = parts.map((part) => [part, whole(text, part)]).find(([, at]) => at >= 0);
+  const piece = parts.reverse().filter((part) => part.length > 1).map((part) => [part, text.indexOf(part)]).find(([, at]) => at >= 0);
+  const [wanted, at] = (parts.length > 1 ? piece || cell : cell || piece) || [];
   if (!wanted) return text;
-  const at = text.indexOf(wanted);
   return [text.slice(0, at), html`<mark>${wanted}</mark>`, text.slice(at + wanted.length)];
 }
 

@@ -68,9 +68,11 @@ export function Headings({ file, onKept, onLeft }) {
     ${wrong && html`<${Wrong} words=${wrong} />`}
     ${found && html`<p>Choose a heading on the left, then what it is on the right.</p>
       <div class="matched"><table><thead><tr><th scope="col">your heading</th><th scope="col">its cells</th><th scope="col">is</th><th scope="col">why</th></tr></thead>
-        <tbody>${found.proposals.map((one) => html`<${Heading} key=${one.heading} one=${one} column=${mapping[one.heading]} active=${one.heading === active} onActive=${() => choose(one.heading)} />`)}</tbody></table>
+        <tbody>${found.proposals.map((one) => html`<${Heading} key=${one.heading} one=${one}
+          column=${mapping[one.heading]} active=${one.heading === active} onActive=${() => choose(one.heading)} />`)}</tbody></table>
         <${Columns} found=${found} mapping=${mapping} active=${active} onColumn=${set} /></div>
-      <p role="status">${[open > 0 ? `${open} to answer.` : '', lacking.length > 0 ? `Nothing stands for ${lacking.join(', ')}.` : ''].filter(Boolean).join(' ') || 'Every heading has its answer.'}</p>`}
+      <p role="status">${[open > 0 ? `${open} to answer.` : '',
+        lacking.length > 0 ? `Nothing stands for ${lacking.join(', ')}.` : ''].filter(Boolean).join(' ') || 'Every heading has its answer.'}</p>`}
     <div class="row"><button type="button" class="first" disabled=${!found || open > 0 || lacking.length > 0} onClick=${keep}>Keep this in the folder</button>
       <button type="button" onClick=${onLeft}>Leave</button></div></section>`;
 }

@@ -11,17 +11,20 @@ function Folder({ found, onMap }) {
   return html`<section><h2>What lies in the folder</h2>
     <p>${changed.length === 0 ? 'No file has changed since the week on the wall was read.'
       : `Changed since the week on the wall was read: ${changed.map((file) => file.name).join(', ')}. The week wall asks before it takes them.`}</p>
-    <table class="folder"><thead><tr><th scope="col">file</th><th scope="col" class="figure">rows</th><th scope="col">since it was read</th><th scope="col">headings</th></tr></thead>
+    <table class="folder"><thead><tr><th scope="col">file</th>
+        <th scope="col" class="figure">rows</th><th scope="col">since it was read</th><th scope="col">headings</th></tr></thead>
       <tbody>${found.files.map((file) => html`<tr key=${file.name}><th scope="row">${file.name}</th>
         <td class="figure">${typeof file.rows === 'number' ? number(file.rows) : ''}</td><td>${file.changed ? 'changed' : 'the same'}</td>
-        <td>${TABLE.test(file.name) && html`<button type="button" class="plain" aria-label=${`Headings of ${file.name}`} onClick=${() => onMap(file.name)}>Which column is which</button>`}</td></tr>`)}</tbody></table></section>`;
+        <td>${TABLE.test(file.name) && html`
+          <button type="button" class="plain" aria-label=${`Headings of ${file.name}`} onClick=${() => onMap(file.name)}>Which column is which</button>`}</td></tr>`)}</tbody></table></section>`;
 }
 
 function Unplaced({ rows }) {
   if (!rows || rows.length === 0) return '';
   return html`<section><h2>Order lines that cannot be planned</h2><table>
     <thead><tr><th scope="col">order line</th><th scope="col">item</th><th scope="col">why</th><th scope="col">what helps</th></tr></thead>
-    <tbody>${rows.map((row) => html`<tr key=${`${row.order}/${row.line}`}><th scope="row">${row.order}/${row.line}</th><td class="code">${row.item}</td><td>${row.reason}</td><td>${row.cure}</td></tr>`)}</tbody></table></section>`;
+    <tbody>${rows.map((row) => html`<tr key=${`${row.order}/${row.line}`}>
+      <th scope="row">${row.order}/${row.line}</th><td class="code">${row.item}</td><td>${row.reason}</td><td>${row.cure}</td></tr>`)}</tbody></table></section>`;
 }
 
 const size = (bytes) => (bytes < 100000 ? `${Math.max(1, Math.round(bytes / 1000))} kB` : `${(bytes / 1e6).toFixed(1)} MB`);
@@ -33,14 +36,16 @@ function Papers() {
   }, []);
   if (papers.length === 0) return '';
   return html`<section><h2>Papers of the plan on the floor</h2><ul class="papers">${papers.map((paper) => html`<li key=${paper.name}>
-    <a href=${`/papers/${encodeURIComponent(paper.name)}`} download=${paper.name}>${paper.title || paper.name}</a> <span class="muted">${paper.name}${paper.bytes ? `, ${size(paper.bytes)}` : ''}</span></li>`)}</ul></section>`;
+    <a href=${`/papers/${encodeURIComponent(paper.name)}`} download=${paper.name}>${paper.title || paper.name}</a>${' '}
+    <span class="muted">${paper.name}${paper.bytes ? `, ${size(paper.bytes)}` : ''}</span></li>`)}</ul></section>`;
 }
 
 function Staged({ staged, onTake, onLeave, onMap }) {
   const errors = staged.findings.filter((one) => String(one.severity).toUpperCase() === 'ERROR').length;
   return html`<section class="staged" aria-label="Files not taken yet"><h2>Laid beside the folder, not taken yet</h2>
     <ul>${staged.stored.map((file) => html`<li key=${file.name}><b>${file.name}</b>${typeof file.rows === 'number' ? `, ${number(file.rows)} rows` : ''}
-      ${file.changed === false ? ', the same as in the folder' : ''}${TABLE.test(file.name) ? html` <button type="button" class="plain" aria-label=${`Headings of ${file.name}`} onClick=${() => onMap(file.name)}>Which column is which</button>` : ''}</li>`)}</ul>
+      ${file.changed === false ? ', the same as in the folder' : ''}${TABLE.test(file.name) ? html` <button type="button" class="plain"
+        aria-label=${`Headings of ${file.name}`} onClick=${() => onMap(file.name)}>Which column is which</button>` : ''}</li>`)}</ul>
     <${Findings} findings=${staged.findings} />
     ${errors > 0 && html`<p><b>With ${errors === 1 ? 'this error' : 'these errors'} there would be no plan.</b></p>`}
     <div class="row"><button type="button" class="first" onClick=${onTake}>Take these files into the folder</button>

@@ -56,5 +56,6 @@ export function ListSection({ name, who, clock }) {
   return html`<${PrintLine} who=${who} title=${list.title} plan=${list.plan?.number} />
     <h1>${list.title}</h1><${PlanLine} plan=${list.plan} />
     ${list.caution && html`<p class="muted">${list.caution}</p>`}
+    ${list.paper && html`<p class="screen-only"><a href=${`/papers/${encodeURIComponent(list.paper)}`}>This list as a paper to sign and hang up</a></p>`}
     <${Table} list=${list} clock=${clock} />`;
 }

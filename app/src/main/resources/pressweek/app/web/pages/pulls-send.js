@@ -1,6 +1,10 @@
 import { api } from '/assets/shell.js';
 
 const AT_ONCE = 50;
+
+/** What is said when somebody has to log in before ticks can be sent. */
+export const LOGIN = 'Log in again to send them.';
+
 // Refused for what stands in the tick itself; anything else may pass and is tried again.
 const FAULTY = new Set([400, 404, 409, 413, 422]);
 
@@ -56,7 +60,7 @@ export async function send(store) {
     try {
       return await all(store);
     } catch (wrong) {
-      if (wrong.status === 401) return 'Log in again to send them.';
+      if (wrong.status === 401) return LOGIN;
       return wrong.words || String(wrong);
     }
   };

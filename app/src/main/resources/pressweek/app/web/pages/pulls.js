@@ -1,31 +1,39 @@
 import { html, render, useEffect, useRef, useState } from '/assets/preact.js';
 import { PrintLine, Wrong, api, clock as clockOf, number, page } from '/assets/shell.js';
 import { kept } from '/assets/pulls-kept.js';
+import { LOGIN } from '/assets/pulls-send.js';
 import { meant, scanner } from '/assets/pulls-scan.js';
 import { useNow, usePresses, usePulls } from '/assets/pulls-state.js';
 import { Done, Open } from '/assets/pulls-row.js';
 import { Short } from '/assets/pulls-short.js';
 
 const AT_FIRST = 30;
+const FEW_PRESSES = 16;
+const KEPT = 'Kept on this tablet and sent as soon as it can be.';
+const LOST = 'This browser keeps nothing: leave this page open until it is sent.';
 // A square label types several lines; once one of them was understood, the others say nothing new.
 const SAME_LABEL_MS = 700;
 
 function Presses({ all, chosen, onChosen }) {
   const mine = new Set(chosen);
   const turn = (press) => onChosen(all.filter((one) => (one === press ? !mine.has(one) : mine.has(one))));
-  return html`<div class="presses" role="group" aria-label="My presses">
+  const buttons = html`<div class="presses" role="group" aria-label="My presses">
     <button type="button" class="big" aria-pressed=${String(chosen.length === 0)} onClick=${() => onChosen([])}>All</button>
     ${all.map((press) => html`<button type="button" class="big" key=${press} aria-pressed=${String(mine.has(press))} onClick=${() => turn(press)}>${press}</button>`)}
   </div>`;
+  if (all.length <= FEW_PRESSES) return buttons;
+  return html`<details class="donelist"><summary>My presses: ${chosen.length === 0 ? 'all' : chosen.join(', ')}</summary>${buttons}</details>`;
 }
 
 function Unsent({ pulls, clock, store }) {
   const count = pulls.waiting.length;
   const lines = [];
-  if (count > 0) lines.push(`${count === 1 ? '1 tick is' : `${number(count)} ticks are`} not sent yet. ${store.keeps ? 'Kept on this tablet and sent as soon as it can be.' : 'This browser keeps nothing: leave this page open until it is sent.'}`);
-  if (count > 0 && pulls.why && pulls.why !== pulls.wrong) lines.push(pulls.why);
+  if (count > 0) lines.push(`${count === 1 ? '1 tick is' : `${number(count)} ticks are`} not sent yet. ${store.keeps ? KEPT : LOST}`);
+  if (count > 0 && pulls.why && pulls.why !== pulls.wrong) {
+    lines.push(pulls.why === LOGIN ? html`<a class="button big" href="/login?next=/pulls">${LOGIN}</a>` : pulls.why);
+  }
   if (pulls.at !== null && pulls.list) lines.push(`No fresh list: this one was read ${clock.full(pulls.at)}.${pulls.wrong ? ` ${pulls.wrong}` : ''}`);
-  return html`<div role="status">${lines.length > 0 && html`<div class="notice wrong unsent">${lines.map((line) => html`<p key=${line}>${line}</p>`)}</div>`}</div>`;
+  return html`<div role="status">${lines.length > 0 && html`<div class="notice wrong unsent">${lines.map((line) => html`<p>${line}</p>`)}</div>`}</div>`;
 }
 
 function Refused({ pulls }) {
@@ -123,7 +131,7 @@ function Page({ who, store }) {
   const scan = useScan(mine, pulls.rows, acts);
   if (!pulls.list) return html`<h1>Pulls</h1>${pulls.wrong ? html`<${Wrong} words=${pulls.wrong} />` : html`<p role="status">Reading the list.</p>`}`;
   return html`<${PrintLine} who=${who} title="Pulls" plan=${pulls.list.plan.number} />
-    <h1>${sentence(open, now, clock)}</h1>
+    <h1><span class="screen-only">${sentence(open, now, clock)}</span><span class="paper-only">Pulls</span></h1>
     <p class="identity">${chosen.length === 0 ? 'all presses' : `for ${chosen.join(', ')}`}; plan ${pulls.list.plan.number}</p>
     <${Unsent} pulls=${pulls} clock=${clock} store=${store} /><${Refused} pulls=${pulls} />
     <${Presses} all=${pulls.list.presses} chosen=${chosen} onChosen=${choose} />

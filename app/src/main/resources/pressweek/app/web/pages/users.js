@@ -25,7 +25,8 @@ function Password({ name, onSet, onLeft }) {
   };
   return html`<dialog ref=${box} aria-labelledby="password-title" onClose=${onLeft}><form onSubmit=${set}>
     <h2 id="password-title">New password for ${name}</h2>
-    <label>Password, ${SHORTEST} characters or more <input type="password" autocomplete="new-password" minlength=${SHORTEST} required value=${text} onInput=${(e) => setText(e.target.value)} /></label>
+    <label>Password, ${SHORTEST} characters or more <input type="password" autocomplete="new-password" minlength=${SHORTEST} required
+      value=${text} onInput=${(e) => setText(e.target.value)} /></label>
     <div class="row"><button class="first" type="submit">Set it</button><button type="button" onClick=${() => box.current.close()}>Leave</button></div></form></dialog>`;
 }
 
@@ -39,7 +40,8 @@ function Add({ onAdd }) {
   return html`<form onSubmit=${add}><fieldset><legend>Somebody new</legend><div class="row">
     <label>Name <input required maxlength="60" autocomplete="off" value=${user.name} onInput=${(e) => set({ name: e.target.value })} /></label>
     <label>Work <${Roles} value=${user.role} label="Work" onChosen=${(role) => set({ role })} /></label>
-    <label>Password, ${SHORTEST} characters or more <input type="password" required minlength=${SHORTEST} autocomplete="new-password" value=${user.password} onInput=${(e) => set({ password: e.target.value })} /></label>
+    <label>Password, ${SHORTEST} characters or more <input type="password" required minlength=${SHORTEST}
+      autocomplete="new-password" value=${user.password} onInput=${(e) => set({ password: e.target.value })} /></label>
     <button class="first" type="submit">Add</button></div></fieldset></form>`;
 }
 
@@ -49,7 +51,8 @@ function User({ user, clock, onChange, onPassword }) {
     <td>${user.seen ? clock.full(user.seen) : 'never'}</td>
     <td>${user.away ? 'cannot log in' : 'may log in'}</td>
     <td><div class="row tight"><button type="button" aria-label=${`Password of ${user.name}`} onClick=${() => onPassword(user)}>Password ...</button>
-      <button type="button" aria-label=${user.away ? `Let ${user.name} in again` : `Shut ${user.name} out`} onClick=${() => onChange(user, { away: !user.away }, user.away ? 'may log in again' : 'cannot log in any more')}>${user.away ? 'Let in again' : 'Shut out'}</button></div></td></tr>`;
+      <button type="button" aria-label=${user.away ? `Let ${user.name} in again` : `Shut ${user.name} out`}
+        onClick=${() => onChange(user, { away: !user.away }, user.away ? 'may log in again' : 'cannot log in any more')}>${user.away ? 'Let in again' : 'Shut out'}</button></div></td></tr>`;
 }
 
 function Users({ clock }) {
