@@ -236,10 +236,15 @@ public final class Editing {
     return done(moved, week.marks().takenIn(line), "took in " + line + " on " + best.press());
   }
 
+  /** An edit that would make an audit reject a plan which it did not reject is refused. */
   private Edited done(Plan ordered, Marks marks, String what) {
     Set<String> lines = new HashSet<>(ordered.problem().jobs().stream().map(Job::id).toList());
-    return new Edited.Done(
-        new DeskWeek(Finishing.of(plan.head(), ordered, plan), marks.of(lines)), what);
+    Plan finished = Finishing.of(plan.head(), ordered, plan);
+    List<String> findings = Desk.findings(finished);
+    if (!findings.isEmpty() && Desk.findings(plan).isEmpty()) {
+      return new Edited.Refused("that would break a rule: " + findings.get(0));
+    }
+    return new Edited.Done(new DeskWeek(finished, marks.of(lines)), what);
   }
 
   private Optional<Job> job(String line) {

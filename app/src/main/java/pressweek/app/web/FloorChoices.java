@@ -121,11 +121,7 @@ final class FloorChoices {
 
   private List<String> people() {
     List<String> people = new ArrayList<>(List.of("setter", "operator"));
-    plan.problem()
-        .plant()
-        .crew()
-        .people()
-        .ifPresent(all -> all.forEach(p -> people.add(p.name())));
+    plan.problem().plant().crew().people().ifPresent(all -> all.forEach(p -> people.add(p.name())));
     return people;
   }
 
