@@ -1,5 +1,5 @@
 import { api, money, span } from '/assets/shell.js';
-import { desk, edit, mayEdit, refused, say, set } from '/assets/wall-desk.js';
+import { desk, edit, mayEdit, refused, say, set, tell } from '/assets/wall-desk.js';
 import { STRIP } from '/assets/wall-marks.js';
 import { lateness, places } from '/assets/wall-week.js';
 
@@ -137,9 +137,9 @@ export class Carry {
   outlines(answer) {
     const strips = new Map(desk.arranged.strips.map((s) => [s.press.id, s.at]));
     const shifted = answer.lines.filter((l) => strips.has(l.press)).map((l) => ({
-      at: strips.get(l.press), from: l.from, to: l.to, words: l.lateMin > (l.was ? l.was.lateMin : 0) ? `${l.line} ${lateness(l.lateMin)}` : '',
+      at: strips.get(l.press), from: l.from, to: l.to, later: l.lateMin > (l.was ? l.was.lateMin : 0),
     }));
-    return [...shifted, { at: this.spot.strip, from: answer.line.from, to: answer.line.to, own: true, words: '' }];
+    return [...shifted, { at: this.spot.strip, from: answer.line.from, to: answer.line.to, own: true }];
   }
 
   ghostAtCaret() {
@@ -190,7 +190,7 @@ export class Carry {
     }
     const press = desk.arranged.strips[spot.strip].press.id;
     this.leave();
-    if (await edit('move', line, { press, place: spot.place, after: spot.before })) say(answer ? `${line} is on ${press}. ${told(answer, desk.week).head}.` : `${line} is on ${press}.`);
+    if (await edit('move', line, { press, place: spot.place, after: spot.before })) tell(`${line} is on ${press}${answer ? `: ${told(answer, desk.week).head}` : ''}`);
   }
 
   leave() {

@@ -20,7 +20,7 @@ function Time({ why }) {
   const { clock } = desk;
   if (!why.time.length) return '';
   return html`<h3>Why this press and time</h3>
-    <table class="lines"><thead><tr><th scope="col">from</th><th scope="col">for</th><th scope="col">what</th></tr></thead>
+    <table class="lines time"><thead><tr><th scope="col">from</th><th scope="col">for</th><th scope="col">what</th></tr></thead>
     <tbody>${why.time.map((t) => html`<tr><td>${clock.moment(minutes(t.from))}</td><td>${span(t.minutes)}</td><td>${t.words || t.what}${t.because ? `: ${t.because}` : ''}</td></tr>`)}</tbody></table>`;
 }
 

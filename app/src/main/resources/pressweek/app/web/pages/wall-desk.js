@@ -18,6 +18,8 @@ export const desk = {
   progress: null,
   busy: '',
   notices: [],
+  done: '',
+  dialog: '',
 };
 
 const listeners = new Set();
@@ -48,6 +50,11 @@ let numbers = 0;
 export function say(words, kind = 'said', act = null) {
   const others = desk.notices.filter((n) => n.words !== words);
   set({ notices: [...others, { id: ++numbers, words, kind, act }].slice(-3) });
+}
+
+/** Says in passing what was done. */
+export function tell(words) {
+  set({ done: words });
 }
 
 export function unsay(id) {

@@ -1,13 +1,14 @@
 import { span } from '/assets/shell.js';
 import { STAYS, STRIP, fit, plain, px, stays, swatch, width } from '/assets/wall-marks.js';
-import { without } from '/assets/wall-week.js';
 import { rulesMarkup } from '/assets/wall-axis.js';
-import { sentence } from '/assets/wall-week.js';
+import { sentence, without } from '/assets/wall-week.js';
 
 const THIN = 6;
 const PAD = 4;
 const INSET = 3;
 const MIDDLE = STRIP.top + STRIP.bar / 2;
+
+const FOOD = { ONLY: 'food only', KEPT: 'kept for food', OPEN: 'open to food', NEVER: '' };
 
 const label = (cls, x, y, words, more = '') => `<text class="${cls}" x="${px(x)}" y="${px(y)}"${more}>${plain(words)}</text>`;
 
@@ -134,7 +135,7 @@ function bar(on, run) {
   const names = room < 14 ? [] : stays(run).slice(0, Math.max(1, Math.floor((room - 4) / 11)));
   const lead = names.length * 11;
   const cls = `run${on.moved.has(run.line) ? ' moved' : ''}${on.chosen === run.line ? ' chosen' : ''}${on.carried === run.line ? ' carried' : ''}`;
-  const outline = on.moved.has(run.line) || on.chosen === run.line ? on.box('around', [run.from, run.to], STRIP.top - 2.5, STRIP.bar + 5, 'rx="3"') : '';
+  const outline = on.moved.has(run.line) || on.chosen === run.line ? on.box('around', [run.from, run.to], STRIP.top - 3, STRIP.bar + 6, 'rx="4"') : '';
   return `<g class="${cls}" data-line="${plain(run.line)}" tabindex="${on.stop === run.line ? 0 : -1}" role="button"`
     + ` aria-label="${plain(sentence(run, on.clock))}">${thread}${boxes}${outline}${marks(names, a + PAD, colour)}`
     + `${room > 12 ? words(run, a + lead + PAD, room - lead - 2 * PAD, colour) : ''}</g>`;
@@ -177,4 +178,19 @@ export function stripMarkup(view, strip) {
     if (on.shows(run.from, run.to)) bars.push(bar(on, run));
   }
   return ground(on) + rulesMarkup(view, STRIP.height) + gaps.join('') + bars.join('') + flags(on);
+}
+
+/** The name of a press beside its strip; `stop` where the Tab key stops on it. */
+export function nameMarkup({ press, at }, stop) {
+  return `<button type="button" class="press" tabindex="${stop ? 0 : -1}" data-press="${at}"><b>${plain(press.id)}</b>`
+    + `<span>${plain(press.words || press.orientation)}</span><span>${FOOD[press.food] || ''}</span></button>`;
+}
+
+/** Where a run would be: dashed where it is shifted, in long dashes where it is put, a flag where it would be later than it is. */
+export function outlineMarkup(o, scale, left) {
+  const x = px(scale.x(o.from) - left);
+  const wide = px(Math.max(2, scale.x(o.to) - scale.x(o.from)));
+  const y = o.at * STRIP.height + STRIP.top - 1.5;
+  const flag = o.later ? `<path class="flag" d="M${px(x + wide)} ${y + 12}v-12l-7 3 7 3"/>` : '';
+  return `<rect class="${o.own ? 'own' : 'shifted'}" x="${x}" y="${y}" width="${wide}" height="${STRIP.bar + 3}" rx="3"/>${flag}`;
 }

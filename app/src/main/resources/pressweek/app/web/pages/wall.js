@@ -1,11 +1,13 @@
 import { html, render } from '/assets/preact.js';
-import { PrintLine, api, clock, live, page } from '/assets/shell.js';
+import { PrintLine, clock, live, page } from '/assets/shell.js';
 import { Carry } from '/assets/wall-carry.js';
-import { choose, desk, heard, inView, set, take, watch } from '/assets/wall-desk.js';
+import { choose, desk, heard, inView, take, watch } from '/assets/wall-desk.js';
 import { Drag } from '/assets/wall-drag.js';
-import { Head } from '/assets/wall-head.js';
+import { asked } from '/assets/wall-first.js';
+import { Head, ZoomBar } from '/assets/wall-head.js';
 import { Keys } from '/assets/wall-keys.js';
 import { LEGEND, STRIP } from '/assets/wall-marks.js';
+import { Notices } from '/assets/wall-notices.js';
 import { nowMin } from '/assets/wall-now.js';
 import { Panel } from '/assets/wall-panel.js';
 import { printing } from '/assets/wall-print.js';
@@ -16,16 +18,9 @@ import { placeAt, sentence } from '/assets/wall-week.js';
 import { Zoom } from '/assets/wall-zoom.js';
 
 const FRAME = `<div class="paperhead"></div><div class="wallhead"></div><div class="wallbody"><div class="wallside"><div class="wallplace"></div>
-  <div class="carrybar"></div><p class="detail screen-only" aria-hidden="true"></p><details class="legendbox"><summary>What the marks mean</summary>${LEGEND}</details></div>
+  <div class="over screen-only"></div><div class="wallfoot screen-only"><p class="detail" aria-hidden="true"></p><div class="zoomplace"></div></div>
+  <details class="legendbox"><summary>What the marks mean</summary>${LEGEND}</details></div>
   <div class="sheets paper-only"></div><aside class="wallpanel" aria-label="Lines of the week"></aside></div>`;
-
-function CarryBar({ hands }) {
-  const { carry } = desk;
-  if (!carry) return '';
-  return html`<div class="row"><p role="status"><b>${carry.line}</b> in the hand. ${carry.words || ''}</p>
-    ${carry.by === 'keys' && html`<button type="button" class="first" onClick=${() => hands.carry.putDown()}>Put down</button>
-      <button type="button" onClick=${() => hands.carry.leave()}>Leave it</button>`}</div>`;
-}
 
 function SidePanel({ hands }) {
   return html`${desk.proposal && html`<${Proposal} hands=${hands} />`}<${Panel} hands=${hands} />`;
@@ -80,6 +75,7 @@ function tellDetail(main, wall) {
   };
   wall.place.addEventListener('pointerover', tell);
   wall.place.addEventListener('focusin', tell);
+  watch((changes) => { if (changes.done) detail.textContent = changes.done; });
   detail.textContent = 'Point at a mark, or walk along the strips with the arrow keys, to read it here.';
 }
 
@@ -94,24 +90,25 @@ function redrawn(hands, changes) {
   if ('chosen' in changes) wall.mark('chosen', (desk.chosen && desk.chosen.line) || '');
 }
 
-function mount(main, who, asked) {
+function mount(main, who, coming) {
   main.innerHTML = FRAME;
   desk.who = who;
-  return asked.then((week) => {
+  return coming.then((week) => {
     desk.clock = clock(week.zone);
     take(week);
     const hands = makeHands(main);
-    const places = ['.wallhead', '.wallpanel', '.carrybar', '.paperhead'].map((name) => main.querySelector(name));
+    const places = ['.wallhead', '.wallpanel', '.over', '.paperhead'].map((name) => main.querySelector(name));
     const draw = () => {
       render(html`<${Head} hands=${hands} />`, places[0]);
       render(html`<${SidePanel} hands=${hands} />`, places[1]);
-      render(html`<${CarryBar} hands=${hands} />`, places[2]);
+      render(html`<${Notices} hands=${hands} />`, places[2]);
       render(html`<${PrintLine} who=${who} title="week wall" plan=${desk.week.plan.number} />`, places[3]);
     };
     draw();
     redrawn(hands, { week });
     watch((changes) => redrawn(hands, changes));
-    watch((changes) => { if (Object.keys(changes).length > 1 || !('carry' in changes)) draw(); else render(html`<${CarryBar} hands=${hands} />`, places[2]); });
+    watch((changes) => { if (Object.keys(changes).length > 1 || !('carry' in changes)) draw(); else render(html`<${Notices} hands=${hands} />`, places[2]); });
+    render(html`<${ZoomBar} hands=${hands} />`, main.querySelector('.zoomplace'));
     hands.wall.place.addEventListener('click', (event) => clicked(event, hands));
     tellDetail(main, hands.wall);
     printing(main.querySelector('.sheets'));
@@ -121,8 +118,4 @@ function mount(main, who, asked) {
   });
 }
 
-// The week is asked for at once, beside who is here.
-const asked = api('GET', '/api/week');
-asked.catch(() => {});
 page('Week wall', (main, who) => mount(main, who, asked));
-set({ dialog: '' });
