@@ -33,7 +33,7 @@ function Solve() {
     keep(seconds);
     solve(Number(seconds));
   };
-  return html`<form class="solve" onSubmit=${go}><button class="first" disabled=${Boolean(desk.busy) || Boolean(desk.proposal)}>Solve</button>
+  return html`<form class="solve" onSubmit=${go}><button class="first" disabled=${Boolean(desk.busy || desk.proposal)}>Solve</button>
     <input type="number" aria-label="seconds to search" min="1" max="86400" required value=${seconds} onInput=${(e) => put(e.target.value)} /><span aria-hidden="true">s</span></form>`;
 }
 
@@ -58,8 +58,8 @@ function GiveOut({ close }) {
 
 function Tools({ hands, open }) {
   const { week, busy } = desk;
-  const edits = mayEdit();
-  const doing = Boolean(busy);
+  const edits = desk.who.may.includes('edit');
+  const doing = Boolean(busy) || !mayEdit();
   return html`<div class="tools" role="group" aria-label="The week">
     ${edits && html`<button type="button" class="step" disabled=${doing || !week.undo} aria-keyshortcuts="Z" onClick=${undo}>${week.undo ? html`Undo <span class="step-what">${week.undo}</span>` : 'Undo'}</button>
       <button type="button" class="step" disabled=${doing || !week.redo} aria-keyshortcuts="Shift+Z" onClick=${redo}>${week.redo ? html`Redo <span class="step-what">${week.redo}</span>` : 'Redo'}</button>

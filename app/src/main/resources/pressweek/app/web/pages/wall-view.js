@@ -96,10 +96,11 @@ export class Wall {
   }
 
   resized() {
+    const { wide } = this.at;
     this.measure();
     if (!this.arranged || !this.at.wide) return;
     const fits = this.fit();
-    if (this.whole || this.perHour < fits) this.zoom(fits);
+    if (this.perHour < fits || (this.whole && wide !== this.at.wide)) this.zoom(fits);
     else this.scrolled();
   }
 

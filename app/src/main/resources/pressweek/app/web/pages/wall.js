@@ -30,7 +30,7 @@ function SidePanel({ hands }) {
 function makeHands(main) {
   const wall = new Wall(main.querySelector('.wallplace'), desk.clock);
   const hands = { wall, walk: new Walk(wall), zoom: new Zoom(wall), carry: new Carry(wall) };
-  hands.drag = new Drag(wall, hands.carry);
+  hands.drag = new Drag(wall, hands.carry, (held) => tapped(held, hands));
   hands.pickUp = (line) => {
     hands.walk.toLine(line);
     if (hands.carry.pickUp(line, 'keys') && document.activeElement !== document.body && !wall.place.contains(document.activeElement)) document.activeElement.blur();
@@ -42,32 +42,31 @@ function makeHands(main) {
   return hands;
 }
 
-function clicked(event, { wall, drag, carry }) {
-  if (drag.swallow) {
-    drag.swallow = false;
-    return;
-  }
-  const name = event.target.closest('[data-press]');
-  if (name) {
-    choose({ press: desk.arranged.strips[name.dataset.press].press.id, at: nowMin() });
-    return;
-  }
-  if (!event.target.closest('.cells')) return;
+// A tap on a bar chooses it, one beside the bars asks what could run there; with a line in the hand it says where it shall go.
+function tapped({ line, x, y }, { wall, carry }) {
   const box = wall.el.getBoundingClientRect();
-  const at = Math.floor((event.clientY - box.top - wall.height + wall.el.scrollTop) / STRIP.height);
-  const minute = wall.scale.at(event.clientX - box.left - NAMES + wall.el.scrollLeft);
+  const at = Math.floor((y - box.top - wall.height + wall.el.scrollTop) / STRIP.height);
+  const minute = wall.scale.at(x - box.left - NAMES + wall.el.scrollLeft);
   const strip = inView().strips[at];
-  const bar = event.target.closest('[data-line]');
   if (desk.carry) carry.to(at, placeAt(desk.arranged.strips[at], carry.line, minute));
-  else if (bar) choose({ line: bar.dataset.line });
+  else if (line) choose({ line });
   else if (strip && desk.shown === 'week') choose({ press: strip.press.id, at: minute });
+}
+
+// Bars are chosen when the pointer goes up; a click without one comes from what reads the page aloud.
+function clicked(event) {
+  const name = event.target.closest('[data-press]');
+  const bar = event.target.closest('[data-line]');
+  if (name) choose({ press: desk.arranged.strips[name.dataset.press].press.id, at: nowMin() });
+  else if (bar && event.detail === 0) choose({ line: bar.dataset.line });
 }
 
 // The line beneath the wall says what the pointer or the focus is on.
 function tellDetail(main, wall) {
   const detail = main.querySelector('.detail');
   const tell = (event) => {
-    if (desk.carry) return;
+    // Bars drawn anew beneath a pointer that rests are no news.
+    if (desk.carry || (event.type === 'pointerover' && !event.movementX && !event.movementY)) return;
     const mark = event.target.closest && event.target.closest('[data-line],[data-say]');
     const found = mark && mark.dataset.line && inView().byLine.get(mark.dataset.line);
     const words = found ? sentence(found.run, desk.clock) : mark ? mark.dataset.say : '';
@@ -109,7 +108,7 @@ function mount(main, who, coming) {
     watch((changes) => redrawn(hands, changes));
     watch((changes) => { if (Object.keys(changes).length > 1 || !('carry' in changes)) draw(); else render(html`<${Notices} hands=${hands} />`, places[2]); });
     render(html`<${ZoomBar} hands=${hands} />`, main.querySelector('.zoomplace'));
-    hands.wall.place.addEventListener('click', (event) => clicked(event, hands));
+    hands.wall.place.addEventListener('click', clicked);
     tellDetail(main, hands.wall);
     printing(main.querySelector('.sheets'));
     setInterval(() => hands.wall.nowAt(nowMin()), 30000);
