@@ -8,7 +8,8 @@ const PAD = 4;
 const INSET = 3;
 const MIDDLE = STRIP.top + STRIP.bar / 2;
 
-const FOOD = { ONLY: 'food only', KEPT: 'kept for food', OPEN: 'open to food', NEVER: '' };
+/** What a press is to food-grade work, in words. */
+export const FOOD = { ONLY: 'food only', KEPT: 'kept for food', OPEN: 'open to food', NEVER: '' };
 
 const label = (cls, x, y, words, more = '') => `<text class="${cls}" x="${px(x)}" y="${px(y)}"${more}>${plain(words)}</text>`;
 

@@ -6,8 +6,8 @@ import { Drag } from '/assets/wall-drag.js';
 import { asked } from '/assets/wall-first.js';
 import { Head, ZoomBar } from '/assets/wall-head.js';
 import { Keys } from '/assets/wall-keys.js';
-import { LEGEND, STRIP } from '/assets/wall-marks.js';
-import { Notices } from '/assets/wall-notices.js';
+import { LEGEND, PATTERNS, STRIP } from '/assets/wall-marks.js';
+import { InHand, Notices } from '/assets/wall-notices.js';
 import { nowMin } from '/assets/wall-now.js';
 import { Panel } from '/assets/wall-panel.js';
 import { printing } from '/assets/wall-print.js';
@@ -17,10 +17,10 @@ import { Walk } from '/assets/wall-walk.js';
 import { placeAt, sentence } from '/assets/wall-week.js';
 import { Zoom } from '/assets/wall-zoom.js';
 
-const FRAME = `<div class="paperhead"></div><div class="wallhead"></div><div class="wallbody"><div class="wallside"><div class="wallplace"></div>
+const FRAME = `${PATTERNS}<div class="paperhead"></div><div class="wallhead"></div><div class="wallbody"><div class="wallside"><div class="wallplace"></div>
   <div class="over screen-only"></div><div class="wallfoot screen-only"><p class="detail" aria-hidden="true"></p><div class="zoomplace"></div></div>
   <details class="legendbox"><summary>What the marks mean</summary>${LEGEND}</details></div>
-  <div class="sheets paper-only"></div><aside class="wallpanel" aria-label="Lines of the week"></aside></div>`;
+  <div class="sheets paper-only"></div><div class="rightside"><div class="notices screen-only"></div><aside class="wallpanel" aria-label="Lines of the week"></aside></div></div>`;
 
 function SidePanel({ hands }) {
   return html`${desk.proposal && html`<${Proposal} hands=${hands} />`}<${Panel} hands=${hands} />`;
@@ -96,21 +96,23 @@ function mount(main, who, coming) {
     desk.clock = clock(week.zone);
     take(week);
     const hands = makeHands(main);
-    const places = ['.wallhead', '.wallpanel', '.over', '.paperhead'].map((name) => main.querySelector(name));
+    const places = ['.wallhead', '.wallpanel', '.over', '.paperhead', '.notices'].map((name) => main.querySelector(name));
+    const drawHand = () => render(html`<${InHand} hands=${hands} />`, places[2]);
     const draw = () => {
       render(html`<${Head} hands=${hands} />`, places[0]);
       render(html`<${SidePanel} hands=${hands} />`, places[1]);
-      render(html`<${Notices} hands=${hands} />`, places[2]);
+      drawHand();
+      render(html`<${Notices} />`, places[4]);
       render(html`<${PrintLine} who=${who} title="week wall" plan=${desk.week.plan.number} />`, places[3]);
     };
     draw();
     redrawn(hands, { week });
     watch((changes) => redrawn(hands, changes));
-    watch((changes) => { if (Object.keys(changes).length > 1 || !('carry' in changes)) draw(); else render(html`<${Notices} hands=${hands} />`, places[2]); });
+    watch((changes) => { if (Object.keys(changes).length > 1 || !('carry' in changes)) draw(); else drawHand(); });
     render(html`<${ZoomBar} hands=${hands} />`, main.querySelector('.zoomplace'));
     hands.wall.place.addEventListener('click', clicked);
     tellDetail(main, hands.wall);
-    printing(main.querySelector('.sheets'));
+    printing(main.querySelector('.sheets'), main.querySelector('.legendbox'));
     setInterval(() => hands.wall.nowAt(nowMin()), 30000);
     live(heard);
     performance.mark('wall-drawn');
