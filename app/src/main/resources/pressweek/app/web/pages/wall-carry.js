@@ -50,7 +50,6 @@ export class Carry {
     this.wall.mark('carried', line);
     this.ghost.hidden = false;
     this.wall.caret.hidden = false;
-    document.body.classList.add('carrying');
     set({ carry: { line, by } });
     if (by === 'keys') this.start(found);
     return true;
@@ -203,7 +202,6 @@ export class Carry {
     this.wall.caret.classList.remove('no');
     this.wall.outline([]);
     this.wall.mark('carried', '');
-    document.body.classList.remove('carrying');
     set({ carry: null });
     if (this.onLeft) this.onLeft(line);
   }

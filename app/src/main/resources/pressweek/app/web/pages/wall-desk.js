@@ -20,6 +20,7 @@ export const desk = {
   notices: [],
   done: '',
   dialog: '',
+  printing: false,
 };
 
 const listeners = new Set();

@@ -21,10 +21,10 @@ function Room({ press, at }) {
 function Late() {
   const { arranged, clock } = desk;
   const [most, more] = useState(12);
-  const rows = arranged.late;
+  const rows = desk.printing ? arranged.late : arranged.late.slice(0, most);
   return html`<section><h2>Late: ${arranged.late.length || 'none'}</h2>
     ${rows.length > 0 && html`<table class="lines late"><thead><tr><th scope="col">line</th><th scope="col">due</th><th scope="col">ready</th><th scope="col">late by</th></tr></thead>
-    <tbody>${rows.map((r, i) => html`<tr key=${r.line} class=${i < most ? '' : 'beyond'}><td><${LineButton} line=${r.line} /></td><td>${clock.moment(r.due)}</td><td>${clock.moment(r.ready)}</td><td>${span(r.lateMin)}</td></tr>`)}</tbody></table>`}
+    <tbody>${rows.map((r) => html`<tr key=${r.line}><td><${LineButton} line=${r.line} /></td><td>${clock.moment(r.due)}</td><td>${clock.moment(r.ready)}</td><td>${span(r.lateMin)}</td></tr>`)}</tbody></table>`}
     ${arranged.late.length > most && html`<button type="button" class="plain" onClick=${() => more(1e6)}>All ${arranged.late.length} late lines</button>`}
   </section>`;
 }

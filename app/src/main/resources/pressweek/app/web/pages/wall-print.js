@@ -1,5 +1,5 @@
 import { axisHeight, axisMarkup, fitting, scale } from '/assets/wall-axis.js';
-import { desk, inView } from '/assets/wall-desk.js';
+import { desk, inView, set } from '/assets/wall-desk.js';
 import { STRIP, plain } from '/assets/wall-marks.js';
 import { FOOD, stripMarkup } from '/assets/wall-strip.js';
 
@@ -42,11 +42,13 @@ export function printing(place, legend) {
   let open = false;
   window.addEventListener('beforeprint', () => {
     place.innerHTML = sheets();
+    set({ printing: true });
     open = legend.open;
     legend.open = true;
   });
   window.addEventListener('afterprint', () => {
     place.replaceChildren();
+    set({ printing: false });
     legend.open = open;
   });
 }
