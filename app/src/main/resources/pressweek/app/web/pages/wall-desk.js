@@ -120,6 +120,8 @@ export async function ask(path, body = {}, busy = 'working') {
   try {
     const week = await api('POST', path, { version: desk.week.version, ...body });
     if (week && week.runs) take(week);
+    // What went wrong before is no news once something has gone right.
+    set({ notices: desk.notices.filter((n) => n.kind !== 'wrong') });
     return true;
   } catch (problem) {
     await refused(problem);

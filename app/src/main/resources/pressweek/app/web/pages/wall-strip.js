@@ -142,28 +142,31 @@ function bar(on, run) {
     + `${room > 12 ? words(run, a + lead + PAD, room - lead - 2 * PAD, colour) : ''}</g>`;
 }
 
+// The words beside a due flag, or the line alone, as far as the next flag leaves room.
+function flagWords(on, run, at, next) {
+  const room = Math.min(on.right - on.left, next) - at - 12;
+  return [`${run.line} ${span(run.lateMin)} late`, run.line].find((words) => width(words, 10) <= room) || '';
+}
+
 // A flag where the line was due and a line from it to where it is ready, above the bars.
 function flags(on) {
   const { extent, clock } = on;
-  let free = -1e9;
-  return on.strip.runs.filter((r) => r.lateMin > 0).sort((a, b) => a.due - b.due).map((run) => {
-    const from = Math.max(extent[0], Math.min(extent[1] - 1, run.due));
-    const to = Math.max(from + 1, Math.min(extent[1], run.ready));
-    if (!on.shows(from, to)) return '';
+  const end = on.right - on.left;
+  const seen = Math.max(0, on.seen - on.left);
+  const begin = (run) => Math.max(extent[0], Math.min(extent[1] - 1, run.due));
+  const late = on.strip.runs.filter((r) => r.lateMin > 0 && on.shows(begin(r), r.ready)).sort((a, b) => a.due - b.due);
+  return late.map((run, i) => {
+    const from = begin(run);
     const a = on.x(from);
-    const b = on.x(to);
-    const short = `${run.line} ${span(run.lateMin)} late`;
+    const b = on.x(Math.max(from + 1, Math.min(extent[1], run.ready)));
+    const at = Math.max(a, seen);
+    const next = late[i + 1] ? Math.max(on.x(begin(late[i + 1])), seen) : end;
+    const words = at < b + 60 ? flagWords(on, run, at, next) : '';
     const shape = run.due >= extent[0] ? `M${px(a)} ${STRIP.lane}v-12l7 3-7 3` : `M${px(a)} ${STRIP.lane}m7 -11l-6 4 6 4z`;
-    const end = on.right - on.left;
-    const at = Math.max(a, on.seen - on.left, 0);
-    let name = '';
-    if (at >= free && at < b + 60 && width(short, 10) <= end - at - 12) {
-      name = label('small haloed', at + 10, 9, short);
-      free = at + 14 + width(short, 10);
-    }
-    return `<g class="due" data-say="${plain(`${short}: due ${clock.full(run.due)}, ready ${clock.full(run.ready)}`)}">`
+    const say = `${run.line} ${span(run.lateMin)} late: due ${clock.full(run.due)}, ready ${clock.full(run.ready)}`;
+    return `<g class="due" data-say="${plain(say)}">`
       + `<path class="late" d="M${px(Math.max(-2, a))} 12.5H${px(Math.min(end + 2, b))}"/>${b <= end ? `<path class="late" d="M${px(b)} 8.5v6"/>` : ''}`
-      + `${a >= -8 ? `<path class="flag" d="${shape}"/>` : ''}${name}</g>`;
+      + `${a >= -8 ? `<path class="flag" d="${shape}"/>` : ''}${words ? label('small haloed', at + 10, 9, words) : ''}</g>`;
   }).join('');
 }
 
