@@ -37,9 +37,22 @@ public final class RootCommand implements Runnable {
     return commandLine().execute(args);
   }
 
+  /** The same with pages to be served. */
+  public static int run(PageServer pages, String... args) {
+    return commandLine(pages).execute(args);
+  }
+
   /** The command with its subcommands and exit codes. */
   static CommandLine commandLine() {
+    return commandLine(
+        (desk, port) -> {
+          throw new IllegalStateException("there are no pages here");
+        });
+  }
+
+  private static CommandLine commandLine(PageServer pages) {
     CommandLine line = new CommandLine(new RootCommand());
+    line.addSubcommand(new OpenCommand(pages));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     exitCodes(line);
     line.getSubcommands().values().forEach(RootCommand::exitCodes);

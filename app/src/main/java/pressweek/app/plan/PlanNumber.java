@@ -15,11 +15,11 @@ import pressweek.data.problem.Hours;
  * @param number the plan's own number
  * @param replaces number of the plan that it replaces; empty for none
  */
-record PlanNumber(String number, String replaces) {
+public record PlanNumber(String number, String replaces) {
   private static final Pattern NUMBER = Pattern.compile("(\\d{4}-W\\d{2})/(\\d{1,6})");
 
   /** The number after the highest that has been given out for the week. */
-  static PlanNumber after(EarlierPlans earlier, Hours hours) {
+  public static PlanNumber after(EarlierPlans earlier, Hours hours) {
     String week = week(hours);
     int highest = 0;
     for (String number : earlier.numbers()) {

@@ -5,6 +5,9 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -44,6 +47,17 @@ public final class PlanFile {
     AtomicFile.write(file, out -> write(plan, out));
   }
 
+  /** The text of the file. */
+  public static String text(Plan plan) {
+    StringWriter text = new StringWriter();
+    try {
+      write(plan, text);
+    } catch (IOException e) {
+      throw new UncheckedIOException("a text in memory", e);
+    }
+    return text.toString();
+  }
+
   private static void write(Plan plan, Writer out) throws IOException {
     DefaultIndenter indent = new DefaultIndenter(" ", "\n");
     DefaultPrettyPrinter printer =
@@ -67,7 +81,24 @@ public final class PlanFile {
    */
   public static Reading read(Path file) throws IOException {
     String name = String.valueOf(file.getFileName());
-    JsonReading json = JsonReader.read(file, FileScan.of(file));
+    return reading(name, JsonReader.read(file, FileScan.of(file)));
+  }
+
+  /**
+   * Reads the text of a plan.
+   *
+   * @param name what errors call it
+   * @param text the text
+   */
+  public static Reading read(String name, String text) {
+    try {
+      return reading(name, JsonReader.read(name, new StringReader(text)));
+    } catch (IOException e) {
+      throw new UncheckedIOException("a text in memory", e);
+    }
+  }
+
+  private static Reading reading(String name, JsonReading json) {
     List<InputError> errors = new ArrayList<>(json.findings());
     errors.removeIf(e -> e.severity() != Severity.ERROR);
     if (!errors.isEmpty()) {

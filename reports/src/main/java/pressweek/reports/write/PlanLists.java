@@ -18,10 +18,11 @@ import pressweek.reports.trace.ClearanceList;
 import pressweek.reports.trace.TraceList;
 
 /** Every list of a plan, in the order in which files and sheets come. A new list is added here. */
-final class PlanLists {
+public final class PlanLists {
   private PlanLists() {}
 
-  static List<Listing> of(Edition edition) {
+  /** The lists of a plan. */
+  public static List<Listing> of(Edition edition) {
     PlanBook book = edition.book();
     List<Listing> lists =
         Stream.<Supplier<Listing>>of(

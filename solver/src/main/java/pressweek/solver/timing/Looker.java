@@ -176,7 +176,7 @@ final class Looker {
       if (on != press) {
         at = Math.max(at, states.moldFree[mold] + (on >= 0 ? changes.dismountMin(mold) : 0));
       }
-      at = shared.away.back(mold, job, at, at + look.minutes + jobs.run[o]);
+      at = shared.away.back(press, mold, job, at, at + look.minutes + jobs.run[o]);
       int ready = placing.components().ready(o, job, look.exchanged, at + look.minutes);
       if (ready < Spans.FAR) {
         best = Math.min(best, Math.max(at + look.minutes, ready) - clock);

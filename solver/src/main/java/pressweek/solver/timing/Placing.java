@@ -123,7 +123,7 @@ final class Placing {
     if (dated > start) {
       return dated;
     }
-    int back = shared.away.back(jobs.mold[option], job, start, look.runEnd);
+    int back = shared.away.back(press, jobs.mold[option], job, start, look.runEnd);
     if (back > start) {
       boolean kept = shared.away.kept(jobs.mold[option], back);
       push(kept ? Cause.PROMISED : Cause.MOLD_AWAY, moldName(option), start, back);

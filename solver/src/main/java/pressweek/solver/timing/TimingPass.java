@@ -81,7 +81,11 @@ public final class TimingPass implements Valuation {
         int off = week.changeRules().dismountMin(mold);
         kept.add(
             new MoldAway.Kept(
-                mold, started.job(), started.times().start() - off, started.times().runEnd()));
+                mold,
+                started.job(),
+                started.press(),
+                started.times().start() - off,
+                started.times().runEnd()));
       }
     }
     return kept;

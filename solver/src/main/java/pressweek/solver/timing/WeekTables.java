@@ -266,6 +266,11 @@ public final class WeekTables {
     return charges.overtime(shifts.perHour(window), window.to() - window.from());
   }
 
+  /** UNPLACED of a job. */
+  public long unplacedCost(int job) {
+    return charges.unplaced(job);
+  }
+
   /** MOVED of a run. */
   long moved(int job, int press, int runStart) {
     int before = jobs.earlierPress[job];

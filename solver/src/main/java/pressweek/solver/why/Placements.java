@@ -12,6 +12,7 @@ import pressweek.data.problem.Job;
 import pressweek.data.problem.Option;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Promise;
+import pressweek.solver.timing.WeekTables;
 
 /**
  * Tries a line in every place of every press that may run it; all else keeps its press and its
@@ -20,14 +21,16 @@ import pressweek.data.problem.Promise;
 final class Placements {
   private final Problem problem;
   private final Plan plan;
+  private final WeekTables week;
   private final Job job;
-  private final long cost;
+  private final Plan standing;
 
-  private Placements(Problem problem, Plan plan, Job job) {
-    this.problem = problem;
+  private Placements(Plan plan, WeekTables week, Job job) {
+    this.problem = plan.problem();
     this.plan = plan;
+    this.week = week;
     this.job = job;
-    cost = Replay.of(problem, plan).figures().avoidableCost();
+    standing = Replay.of(problem, plan, week);
   }
 
   /**
@@ -35,13 +38,14 @@ final class Placements {
    *
    * @param most how many
    */
-  static List<Placement> best(Problem problem, Plan plan, Job job, int most) {
+  static List<Placement> best(Plan plan, WeekTables week, Job job, int most) {
+    Problem problem = plan.problem();
     boolean running = problem.floor().states().stream().anyMatch(s -> s.job().equals(job.id()));
     boolean promised = problem.floor().promises().stream().anyMatch(p -> p.job().equals(job.id()));
     if (running || promised) {
       return List.of();
     }
-    return new Placements(problem, plan, job).best(most);
+    return new Placements(plan, week, job).best(most);
   }
 
   private List<Placement> best(int most) {
@@ -52,10 +56,11 @@ final class Placements {
     for (String press : job.options().stream().map(Option::press).distinct().toList()) {
       long others = plan.runs().stream().filter(r -> r.press().equals(press)).count();
       for (int place = 0; place <= others; place++) {
-        Plan tried = Replay.with(problem, plan, new Replay.Spot(job.id(), press, place));
+        int spot = place;
+        Plan tried = Replay.with(plan, new Replay.Spot(job.id(), press, place), week);
         run(tried)
             .filter(r -> seen.add(key(r, before(tried, r))) && keepsPromises(tried))
-            .ifPresent(r -> all.add(placement(tried, r)));
+            .ifPresent(r -> all.add(Placement.of(tried, r, spot, standing)));
       }
     }
     all.sort(Comparator.comparingLong(Placement::costsMore));
@@ -94,16 +99,5 @@ final class Placements {
       }
     }
     return true;
-  }
-
-  private Placement placement(Plan tried, Run run) {
-    return new Placement(
-        run.press(),
-        run.mold(),
-        run.seq(),
-        before(tried, run),
-        run.startMin(),
-        Math.max(0, run.readyMin() - job.deadline().dueMin()),
-        tried.figures().avoidableCost() - cost);
   }
 }

@@ -38,9 +38,9 @@ public final class Replay {
   /** A line that has no place in the plan, and what that costs. */
   private record LeftOut(Unplaced line, Charge charge) {}
 
-  private Replay(Problem problem) {
+  private Replay(Problem problem, WeekTables week) {
     this.problem = problem;
-    week = new WeekTables(problem);
+    this.week = week;
     for (int p = 0; p < week.pressCount(); p++) {
       queues.add(new ArrayList<>());
     }
@@ -55,7 +55,12 @@ public final class Replay {
    * @param plan whose order counts
    */
   public static Plan of(Problem problem, Plan plan) {
-    Replay replay = new Replay(problem);
+    return of(problem, plan, new WeekTables(problem));
+  }
+
+  /** The same by tables that are at hand. */
+  static Plan of(Problem problem, Plan plan, WeekTables week) {
+    Replay replay = new Replay(problem, week);
     replay.fill(plan, Optional.empty());
     return replay.carryOut(plan, -1);
   }
@@ -64,10 +69,32 @@ public final class Replay {
   record Spot(String line, String press, int place) {}
 
   /** The same with one line in another place. */
-  static Plan with(Problem problem, Plan plan, Spot spot) {
-    Replay replay = new Replay(problem);
+  static Plan with(Plan plan, Spot spot, WeekTables week) {
+    Replay replay = new Replay(plan.problem(), week);
     replay.fill(plan, Optional.of(spot));
-    return replay.carryOut(plan, replay.week.job(spot.line()));
+    return replay.carryOut(plan, week.job(spot.line()));
+  }
+
+  /** The same with one line left out by hand. */
+  static Plan without(Plan plan, Unplaced line, WeekTables week) {
+    Replay replay = new Replay(plan.problem(), week);
+    int job = week.job(line.id());
+    Charge charge = new Charge(Rule.UNPLACED, week.unplacedCost(job), line.reason());
+    replay.leftOut.put(line.id(), new LeftOut(line, charge));
+    replay.fill(without(plan, line.id()), Optional.empty());
+    return replay.carryOut(plan, job);
+  }
+
+  private static Plan without(Plan plan, String line) {
+    return new Plan(
+        plan.head(),
+        plan.problem(),
+        plan.runs().stream().filter(r -> !r.job().equals(line)).toList(),
+        plan.dismounts(),
+        List.of(),
+        plan.unplaced(),
+        plan.unplacedCharges(),
+        plan.figures());
   }
 
   private void fill(Plan plan, Optional<Spot> spot) {
@@ -85,6 +112,7 @@ public final class Replay {
     for (Run run : plan.runs()) {
       add(placed, week.pressOrNone(run.press()), week.job(run.job()));
     }
+    leftOut.keySet().forEach(line -> placed[week.job(line)] = true);
     leaveOut(plan, placed);
     for (int job = 0; job < week.jobCount(); job++) {
       for (int p = 0; p < week.pressCount() && !placed[job]; p++) {

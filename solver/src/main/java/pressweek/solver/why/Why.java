@@ -12,6 +12,7 @@ import pressweek.data.plan.Run;
 import pressweek.data.plan.Settings;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Unplaced;
+import pressweek.solver.timing.WeekTables;
 
 /**
  * Says why order lines of a plan are where they are: what each costs, where its time goes, where
@@ -64,6 +65,15 @@ public final class Why {
 
   /** Why a line is where it is; {@code line} is one of {@link #lines}. */
   public Explanation of(String line) {
+    return of(line, true);
+  }
+
+  /** The same at once: without cures, which have to be searched for. */
+  public Explanation atOnce(String line) {
+    return of(line, false);
+  }
+
+  private Explanation of(String line, boolean searching) {
     Optional<Job> job = plan.problem().jobs().stream().filter(j -> j.id().equals(line)).findFirst();
     Optional<Run> run = plan.runs().stream().filter(r -> r.job().equals(line)).findFirst();
     Optional<Unplaced> unplaced =
@@ -76,8 +86,9 @@ public final class Why {
         unplaced,
         run.map(Run::charges).orElseGet(() -> unplacedCharge(line)),
         chain,
-        job.map(j -> Placements.best(plan.problem(), plan, j, OTHER_PLACES)).orElse(List.of()),
-        job.map(j -> cures(j, run, unplaced, chain)).orElse(Cures.NONE));
+        job.map(j -> Placements.best(plan, new WeekTables(plan.problem()), j, OTHER_PLACES))
+            .orElse(List.of()),
+        searching ? job.map(j -> cures(j, run, unplaced, chain)).orElse(Cures.NONE) : Cures.NONE);
   }
 
   private Cures cures(

@@ -20,6 +20,7 @@ import pressweek.data.problem.Take;
 import pressweek.data.problem.Unplaced;
 import pressweek.solver.Plans;
 import pressweek.solver.RandomPlant;
+import pressweek.solver.timing.WeekTables;
 
 /** Explanations of lines that are on time, late, unplaced, running or out before planning. */
 final class WhyTest {
@@ -55,7 +56,8 @@ final class WhyTest {
     Plan plan = planned(problem);
     Placement place = new Why(plan, FEW).of("1/1").elsewhere().get(0);
     Plan there =
-        Replay.with(problem, plan, new Replay.Spot("1/1", place.press(), place.place() - 1));
+        Replay.with(
+            plan, new Replay.Spot("1/1", place.press(), place.spot()), new WeekTables(problem));
     assertThat(place.costsMore())
         .isEqualTo(there.figures().avoidableCost() - plan.figures().avoidableCost());
     assertThat(there.runs())

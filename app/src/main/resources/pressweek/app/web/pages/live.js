@@ -1,21 +1,37 @@
 const EVENTS = ['progress', 'proposal', 'week', 'ticks', 'beat'];
 const NAME = 'pressweek-live';
+const AGAIN_MS = 5000;
 
 function listen(tell) {
-  const source = new EventSource('/api/live');
+  let source = null;
   let lost = false;
+  let timer = 0;
+  const open = () => {
+    source = connected(tell);
+    source.onerror = () => {
+      if (!lost) tell({ name: 'lost', data: {} });
+      lost = true;
+      // Refused rather than cut off: the browser does not try again by itself.
+      if (source.readyState === EventSource.CLOSED) timer = setTimeout(open, AGAIN_MS);
+    };
+    source.onopen = () => {
+      if (lost) tell({ name: 'again', data: {} });
+      lost = false;
+    };
+  };
+  open();
+  return () => {
+    clearTimeout(timer);
+    source.close();
+  };
+}
+
+function connected(tell) {
+  const source = new EventSource('/api/live');
   for (const name of EVENTS) {
     source.addEventListener(name, (event) => tell({ name, data: event.data ? JSON.parse(event.data) : {} }));
   }
-  source.onerror = () => {
-    if (!lost) tell({ name: 'lost', data: {} });
-    lost = true;
-  };
-  source.onopen = () => {
-    if (lost) tell({ name: 'again', data: {} });
-    lost = false;
-  };
-  return () => source.close();
+  return source;
 }
 
 /**

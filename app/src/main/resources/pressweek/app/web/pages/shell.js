@@ -81,7 +81,6 @@ export async function page(title, mount, options = {}) {
   try {
     const who = await me(options.offline);
     document.title = `${title} - ${who.plant} - Pressweek`;
-    bar.replaceChildren();
     render(html`<${Bar} who=${who} />`, bar);
     await mount(main, who);
   } catch (refused) {

@@ -1,4 +1,4 @@
-package pressweek.app.cli;
+package pressweek.app.plan;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -14,7 +14,7 @@ import pressweek.solver.why.Placement;
 import pressweek.solver.why.Stretch;
 
 /** An explanation as one line of JSON; money in thousandths of a cent, times as ISO 8601. */
-final class WhyJson {
+public final class WhyJson {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   private final PlantClock clock;
@@ -23,7 +23,8 @@ final class WhyJson {
     this.clock = clock;
   }
 
-  static String line(Plan plan, Explanation why) {
+  /** The explanation of a line of a plan. */
+  public static String line(Plan plan, Explanation why) {
     PlantClock clock = PlantClock.of(plan.problem().plant().hours());
     return new WhyJson(clock).object(plan, why).toString();
   }
@@ -59,7 +60,7 @@ final class WhyJson {
 
   private static void charge(ObjectNode object, Charge charge) {
     object.put("rule", charge.rule().name()).put("amount", charge.amount());
-    object.put("because", charge.because());
+    object.put("because", charge.because()).put("words", charge.rule().sentence());
   }
 
   private void stretch(ObjectNode object, Stretch stretch) {
@@ -74,10 +75,13 @@ final class WhyJson {
                     .put("waits_for", w.what()));
     object.put("from", clock.iso(stretch.fromMin())).put("to", clock.iso(stretch.toMin()));
     object.put("minutes", stretch.minutes()).put("because", stretch.because());
+    object.put(
+        "words", stretch.waited().map(w -> w.cause().words()).orElse(stretch.what().words()));
   }
 
   private void placement(ObjectNode object, Placement place) {
     object.put("press", place.press()).put("mold", place.mold()).put("place", place.place());
+    object.put("spot", place.spot());
     object.put("after", place.after()).put("start", clock.iso(place.startMin()));
     object.put("late_min", place.lateMin()).put("costs_more", place.costsMore());
   }

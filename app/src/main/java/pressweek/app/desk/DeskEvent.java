@@ -1,0 +1,18 @@
+package pressweek.app.desk;
+
+import pressweek.solver.Progress;
+
+/** Something that everybody who looks at the week is told. */
+public sealed interface DeskEvent {
+  /** The week on the desk is another. */
+  record Changed(long version, String by, String what) implements DeskEvent {}
+
+  /** A search goes on. */
+  record Searched(Progress progress) implements DeskEvent {}
+
+  /** A search has ended; there is something to take or to leave, or words why there is not. */
+  record Proposed(String words) implements DeskEvent {}
+
+  /** A pull was ticked. */
+  record Ticked(String by) implements DeskEvent {}
+}

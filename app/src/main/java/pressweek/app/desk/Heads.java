@@ -1,0 +1,43 @@
+package pressweek.app.desk;
+
+import java.util.Map;
+import pressweek.data.plan.Head;
+import pressweek.data.plan.Plan;
+
+/** Plans and heads with another number, or of other files. */
+final class Heads {
+  private Heads() {}
+
+  static Plan with(Plan plan, String number, String replaces) {
+    Head head = plan.head();
+    return new Plan(
+        new Head(
+            number,
+            replaces,
+            head.madeMin(),
+            head.inputs(),
+            head.settings(),
+            head.references(),
+            head.stopped(),
+            head.whole()),
+        plan.problem(),
+        plan.runs(),
+        plan.dismounts(),
+        plan.pulls(),
+        plan.unplaced(),
+        plan.unplacedCharges(),
+        plan.figures());
+  }
+
+  static Head with(Head head, Map<String, String> inputs) {
+    return new Head(
+        head.number(),
+        head.replaces(),
+        head.madeMin(),
+        inputs,
+        head.settings(),
+        head.references(),
+        head.stopped(),
+        head.whole());
+  }
+}

@@ -1,0 +1,269 @@
+package pressweek.app.desk;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import pressweek.app.plan.EarlierPlans;
+import pressweek.app.plan.Replanner;
+import pressweek.app.store.StoreTrouble;
+import pressweek.app.store.row.Change;
+import pressweek.data.plan.Charge;
+import pressweek.data.plan.Plan;
+import pressweek.data.plan.Settings;
+import pressweek.data.problem.Job;
+import pressweek.data.problem.Problem;
+import pressweek.data.problem.Unplaced;
+import pressweek.reports.moves.Moves;
+import pressweek.solver.Finishing;
+import pressweek.solver.Planner;
+import pressweek.solver.Watcher;
+import pressweek.solver.why.Reordering;
+
+/**
+ * Searches for a better week beside the one that stands, one search at a time. What it finds is a
+ * proposal: it becomes the week only when somebody takes it.
+ */
+public final class Solving implements AutoCloseable {
+  private static final long SEED = 1;
+
+  private final Desk desk;
+  private final ExecutorService thread =
+      Executors.newSingleThreadExecutor(
+          work -> {
+            Thread made = new Thread(work, "search");
+            made.setDaemon(true);
+            return made;
+          });
+  private Optional<Going> going = Optional.empty();
+  private Optional<Proposal> proposal = Optional.empty();
+
+  /**
+   * A search that goes on.
+   *
+   * @param by who asked for it
+   * @param seconds how long it may take
+   * @param stop ends it soon
+   */
+  public record Going(String by, int seconds, Runnable stop) {}
+
+  /** What is searched for, and how it is ended. */
+  private record Search(Work work, Runnable stop) {}
+
+  /** Finds a proposal. */
+  private interface Work {
+    Proposal find() throws StoreTrouble, IOException;
+  }
+
+  /** Searches for the week on a desk. */
+  public Solving(Desk desk) {
+    this.desk = desk;
+  }
+
+  /** The search that goes on; empty for none. */
+  public synchronized Optional<Going> going() {
+    return going;
+  }
+
+  /** What the last search found and nobody has taken or left yet. */
+  public synchronized Optional<Proposal> proposal() {
+    return proposal;
+  }
+
+  /**
+   * Begins to solve the week anew from the one that stands.
+   *
+   * @return why not, in a sentence; empty when it has begun
+   */
+  public Optional<String> solve(long version, int seconds, String by) throws StoreTrouble {
+    Optional<Standing> now = desk.standing().filter(s -> s.version() == version);
+    if (now.isEmpty()) {
+      return Optional.of("the week is another by now; look at it and solve again");
+    }
+    DeskWeek week = now.get().week();
+    Planner planner = new Planner(withoutLeftOut(week));
+    Settings settings = new Settings(seconds, 0, SEED);
+    Search search = new Search(() -> solved(version, by, week, planner, settings), planner::stop);
+    return begin(search, by, seconds);
+  }
+
+  /**
+   * Begins to plan what is left of the week after something happened on the floor.
+   *
+   * @return why not, in a sentence; empty when it has begun
+   */
+  public Optional<String> repair(long version, Replanner.Happened happened, int seconds, String by)
+      throws StoreTrouble, IOException {
+    Optional<Standing> now = desk.standing().filter(s -> s.version() == version);
+    if (now.isEmpty()) {
+      return Optional.of("the week is another by now; look at it and say it again");
+    }
+    DeskWeek week = now.get().week();
+    EarlierPlans earlier = new EarlierPlans(Optional.of(week.plan()), List.of(), List.of());
+    Replanner replanner = new Replanner(desk.folder().look().folder(), earlier, happened);
+    Settings settings = new Settings(seconds, 0, SEED);
+    Search search =
+        new Search(() -> repaired(version, by, week, replanner, settings), replanner::stop);
+    return begin(search, by, seconds);
+  }
+
+  private synchronized Optional<String> begin(Search search, String by, int seconds) {
+    if (going.isPresent()) {
+      return Optional.of(going.get().by() + " is solving already; stop it or wait");
+    }
+    going = Optional.of(new Going(by, seconds, search.stop()));
+    proposal = Optional.empty();
+    thread.execute(() -> run(search));
+    return Optional.empty();
+  }
+
+  private void run(Search search) {
+    String words = "a proposal is there";
+    Optional<Proposal> found = Optional.empty();
+    try {
+      found = Optional.of(search.work().find());
+    } catch (StoreTrouble | IOException e) {
+      words = "the search failed: " + e.getMessage();
+    } finally {
+      synchronized (this) {
+        going = Optional.empty();
+        proposal = found;
+      }
+      desk.tell(
+          new DeskEvent.Proposed(found.isPresent() ? words : "the search failed; see the log"));
+    }
+  }
+
+  /** Ends the search soon; what it has found is the proposal. */
+  public void stop() {
+    going().ifPresent(g -> g.stop().run());
+  }
+
+  private Watcher watcher() {
+    return progress -> desk.tell(new DeskEvent.Searched(progress));
+  }
+
+  private static Problem withoutLeftOut(DeskWeek week) {
+    Problem of = week.plan().problem();
+    return jobs(
+        of, of.jobs().stream().filter(j -> !week.marks().leftOut().containsKey(j.id())).toList());
+  }
+
+  private static Problem jobs(Problem of, List<Job> jobs) {
+    return new Problem(
+        of.plant(),
+        of.floor(),
+        of.materials(),
+        jobs,
+        of.unplaced(),
+        of.notChecked(),
+        of.kitting(),
+        of.arrangements());
+  }
+
+  private Proposal solved(
+      long version, String by, DeskWeek week, Planner planner, Settings settings) {
+    Plan plan = planner.plan(week.plan().head(), Optional.of(week.plan()), watcher());
+    DeskWeek found = new DeskWeek(withLeftOut(plan, week), week.marks());
+    Moves moves =
+        new Moves(week.plan(), week.plan(), found.plan(), List.of(), List.of(), List.of());
+    List<String> findings = Desk.findings(found.plan());
+    return new Proposal(version, Proposal.From.SOLVE, by, found, findings, moves);
+  }
+
+  /** The plan with the lines that were left out by hand, at what that costs. */
+  private static Plan withLeftOut(Plan plan, DeskWeek week) {
+    List<Unplaced> out = new ArrayList<>(plan.unplaced());
+    List<Charge> charges = new ArrayList<>(plan.unplacedCharges());
+    Plan before = week.plan();
+    HashSet<String> jobs = new HashSet<>(before.problem().jobs().stream().map(Job::id).toList());
+    List<Unplaced> charged = before.unplaced().stream().filter(u -> jobs.contains(u.id())).toList();
+    for (int i = 0; i < charged.size(); i++) {
+      if (week.marks().leftOut().containsKey(charged.get(i).id())) {
+        out.add(charged.get(i));
+        charges.add(before.unplacedCharges().get(i));
+      }
+    }
+    Plan whole =
+        new Plan(
+            plan.head(),
+            before.problem(),
+            plan.runs(),
+            plan.dismounts(),
+            plan.pulls(),
+            out,
+            charges,
+            plan.figures());
+    return Finishing.of(plan.head(), new Reordering(whole).standing(), before);
+  }
+
+  private Proposal repaired(
+      long version, String by, DeskWeek week, Replanner replanner, Settings settings) {
+    Replanner.Result result = replanner.plan(settings, desk.nowMin(), watcher());
+    HashSet<String> lines = new HashSet<>();
+    result.audited().plan().problem().jobs().forEach(j -> lines.add(j.id()));
+    Map<String, String> inputs = new HashMap<>(week.plan().head().inputs());
+    Plan plan = result.audited().plan();
+    Plan kept =
+        new Plan(
+            Heads.with(plan.head(), inputs),
+            plan.problem(),
+            plan.runs(),
+            plan.dismounts(),
+            plan.pulls(),
+            plan.unplaced(),
+            plan.unplacedCharges(),
+            plan.figures());
+    return new Proposal(
+        version,
+        Proposal.From.FLOOR,
+        by,
+        leavingOut(new DeskWeek(kept, week.marks().of(lines))),
+        result.audited().findings().stream().map(f -> f.message()).toList(),
+        result.moves());
+  }
+
+  /** What was left out by hand stays out, though a repair gave it a place. */
+  private static DeskWeek leavingOut(DeskWeek week) {
+    DeskWeek rest = week;
+    for (Map.Entry<String, String> out : week.marks().leftOut().entrySet()) {
+      Edited edited = new Editing(rest).edit(new Edit.LeaveOut(out.getKey(), ""));
+      rest = edited instanceof Edited.Done done ? done.week() : rest;
+    }
+    return rest;
+  }
+
+  /** Makes the proposal the week. */
+  public synchronized Taken take(long version, Change change) throws StoreTrouble {
+    if (proposal.isEmpty()) {
+      return new Taken.Refused("there is no proposal");
+    }
+    Proposal found = proposal.get();
+    if (found.version() != version) {
+      return new Taken.Refused(
+          "the proposal was made from another week than the one you see; solve again");
+    }
+    String what = found.from() == Proposal.From.SOLVE ? "solved the week" : "repaired the week";
+    Taken taken = desk.keep(found.week(), what, version, change);
+    if (taken instanceof Taken.Done) {
+      proposal = Optional.empty();
+    }
+    return taken;
+  }
+
+  /** Keeps the week as it is. */
+  public synchronized void leave() {
+    proposal = Optional.empty();
+  }
+
+  @Override
+  public void close() {
+    stop();
+    thread.shutdown();
+  }
+}

@@ -1,0 +1,26 @@
+package pressweek.app.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import pressweek.app.desk.Desk;
+import pressweek.app.desk.Solving;
+
+/** Every route of the server. */
+final class Routes {
+  private Routes() {}
+
+  static List<Route> all(Desk desk, Solving solving, Listening listening) {
+    List<Route> all = new ArrayList<>(Pages.routes());
+    all.addAll(new UserRoutes(desk, listening).routes());
+    all.addAll(new WeekRoutes(desk, solving).routes());
+    all.addAll(new WhyRoutes(desk).routes());
+    all.addAll(new SolveRoutes(desk, solving).routes());
+    all.addAll(new FloorRoutes(desk, solving).routes());
+    all.addAll(new PullRoutes(desk).routes());
+    all.addAll(new ListRoutes(desk).routes());
+    all.addAll(new CodeRoutes(desk).routes());
+    all.addAll(new FigureRoutes(desk).routes());
+    all.addAll(new FileRoutes(desk).routes());
+    return List.copyOf(all);
+  }
+}

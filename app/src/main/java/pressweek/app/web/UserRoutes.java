@@ -1,0 +1,212 @@
+package pressweek.app.web;
+
+import static pressweek.app.web.Route.get;
+import static pressweek.app.web.Route.post;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.http.BadRequestResponse;
+import io.javalin.http.Cookie;
+import io.javalin.http.SameSite;
+import java.io.IOException;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.springframework.security.crypto.password.Pbkdf2PasswordEncoder;
+import pressweek.app.desk.Desk;
+import pressweek.app.desk.FolderLook;
+import pressweek.app.store.StoreTrouble;
+import pressweek.app.store.row.Change;
+import pressweek.app.store.row.Entry;
+import pressweek.app.store.row.Session;
+import pressweek.app.store.row.User;
+
+/** Who uses the pages: logging in and out, people and roles, and who changed what. */
+final class UserRoutes {
+  private static final Duration SESSION = Duration.ofHours(12);
+  private static final Duration WINDOW = Duration.ofMinutes(15);
+  private static final int MOST_OF_NAME = 5;
+  private static final int MOST_OF_ADDRESS = 30;
+  private static final int SHORTEST = 10;
+  private static final int LONGEST = 200;
+  private static final int SHOWN = 200;
+
+  private final Desk desk;
+  private final Listening listening;
+  private final Pbkdf2PasswordEncoder passwords =
+      Pbkdf2PasswordEncoder.defaultsForSpringSecurity_v5_8();
+
+  UserRoutes(Desk desk, Listening listening) {
+    this.desk = desk;
+    this.listening = listening;
+  }
+
+  List<Route> routes() {
+    return List.of(
+        get("/api/me", Right.KNOWN, "who asks and what he may do", this::me),
+        post("/api/login", Right.OPEN, "logs in", this::login),
+        post("/api/logout", Right.KNOWN, "logs out", this::logout),
+        get("/api/users", Right.USERS, "who may use the pages", this::users),
+        post("/api/users", Right.USERS, "adds somebody", this::add),
+        post("/api/users/{name}", Right.USERS, "changes role, password or absence", this::change),
+        get("/api/history", Right.WEEK, "who changed what", this::history));
+  }
+
+  private void me(Asked asked) throws IOException {
+    Who who = asked.who();
+    FolderLook.Look look = desk.folder().look();
+    ObjectNode json = Asked.object().put("name", who.name()).put("role", who.role().name());
+    json.put("roleWords", who.role().words()).put("token", who.token());
+    json.put("local", !listening.login());
+    ArrayNode may = json.putArray("may");
+    for (Right right : Right.values()) {
+      if (who.role().may(right) && right != Right.OPEN && right != Right.KNOWN) {
+        may.add(right.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+      }
+    }
+    json.put("plant", look.folder().plant().name());
+    look.week().problem().ifPresent(p -> json.put("zone", p.plant().hours().zone().getId()));
+    json.put("now", desk.nowMin());
+    asked.answer(json);
+  }
+
+  private void login(Asked asked) throws StoreTrouble {
+    String name = asked.text("name").strip();
+    String password = asked.text("password");
+    String address = asked.context().ip();
+    Instant since = asked.at().minus(WINDOW);
+    boolean often =
+        desk.store().failedLogins().ofName(name, since) >= MOST_OF_NAME
+            || desk.store().failedLogins().ofAddress(address, since) >= MOST_OF_ADDRESS;
+    if (often) {
+      asked.refuse(429, "too many logins have failed; wait a quarter of an hour");
+      return;
+    }
+    Optional<User> user = desk.store().users().find(name).filter(u -> !u.away());
+    boolean right = matches(password, user);
+    if (!right) {
+      desk.store().failedLogins().add(name, address, asked.at());
+      asked.refuse(401, "name or password is wrong");
+      return;
+    }
+    desk.store().failedLogins().forget(name);
+    String token = Access.word();
+    Instant expires = asked.at().plus(SESSION);
+    desk.store().sessions().open(token, new Session(name, Access.word(), expires));
+    asked.context().cookie(cookie(token, (int) SESSION.toSeconds()));
+    asked.answer(Asked.object().put("name", name));
+  }
+
+  /** Takes as long for a name that nobody has. */
+  private boolean matches(String password, Optional<User> user) {
+    if (password.length() > LONGEST) {
+      return false;
+    }
+    if (user.isEmpty()) {
+      String unused = passwords.encode(password);
+      return unused.isEmpty();
+    }
+    return passwords.matches(password, user.get().passwordHash());
+  }
+
+  private Cookie cookie(String value, int seconds) {
+    Cookie cookie = new Cookie(Access.COOKIE, value);
+    cookie.setHttpOnly(true);
+    cookie.setSecure(listening.secure());
+    cookie.setSameSite(SameSite.STRICT);
+    cookie.setPath("/");
+    cookie.setMaxAge(seconds);
+    return cookie;
+  }
+
+  private void logout(Asked asked) throws StoreTrouble {
+    String token = asked.context().cookie(Access.COOKIE);
+    if (token != null) {
+      desk.store().sessions().close(token);
+    }
+    asked.context().cookie(cookie("", 0));
+    asked.answer(Asked.object());
+  }
+
+  private void users(Asked asked) throws StoreTrouble {
+    ArrayNode json = Asked.JSON.createArrayNode();
+    for (User user : desk.store().users().all()) {
+      json.addObject().put("name", user.name()).put("role", user.role()).put("away", user.away());
+    }
+    asked.answer(json);
+  }
+
+  private void add(Asked asked) throws StoreTrouble {
+    String name = asked.text("name").strip();
+    if (name.isEmpty() || name.length() > LONGEST) {
+      throw new BadRequestResponse("\"name\" is empty or too long; expected a person's name");
+    }
+    User user = new User(name, role(asked).name(), hash(asked.text("password")), false);
+    if (desk.store().users().add(user, asked.change())) {
+      users(asked);
+    } else {
+      asked.refuse(409, "somebody has the name " + name + " already");
+    }
+  }
+
+  private static Role role(Asked asked) {
+    return Role.of(asked.text("role"))
+        .orElseThrow(
+            () ->
+                new BadRequestResponse(
+                    "\"role\" is another thing; expected ORDER_DESK, SCHEDULER, HANDLER, SETTER or VIEWER"));
+  }
+
+  private String hash(String password) {
+    if (password.length() < SHORTEST || password.length() > LONGEST) {
+      throw new BadRequestResponse(
+          "the password has "
+              + password.length()
+              + " letters; expected "
+              + SHORTEST
+              + " to "
+              + LONGEST);
+    }
+    return passwords.encode(password);
+  }
+
+  private void change(Asked asked) throws StoreTrouble {
+    String name = asked.context().pathParam("name");
+    Optional<User> found = desk.store().users().find(name);
+    if (found.isEmpty()) {
+      asked.refuse(404, "nobody has that name");
+      return;
+    }
+    User user = found.get();
+    String role = asked.node("role").isTextual() ? role(asked).name() : user.role();
+    boolean fresh = asked.node("password").isTextual();
+    String hash = fresh ? hash(asked.text("password")) : user.passwordHash();
+    boolean away = asked.node("away").isBoolean() ? asked.node("away").booleanValue() : user.away();
+    desk.store().users().put(new User(user.name(), role, hash, away), asked.change());
+    if (fresh || away) {
+      desk.store().sessions().closeAll(user.name());
+    }
+    users(asked);
+  }
+
+  private void history(Asked asked) throws StoreTrouble {
+    long before =
+        asked.optionalQuery("before").isPresent()
+            ? asked.queryNumber("before", 0, Long.MAX_VALUE)
+            : Long.MAX_VALUE;
+    ArrayNode json = Asked.JSON.createArrayNode();
+    for (Entry entry : desk.store().history().before(before, SHOWN)) {
+      Change change = entry.change();
+      json.addObject()
+          .put("id", entry.id())
+          .put("at", change.at().getEpochSecond() / 60)
+          .put("by", change.by())
+          .put("what", entry.what())
+          .put("why", change.why())
+          .put("about", entry.about());
+    }
+    asked.answer(json);
+  }
+}

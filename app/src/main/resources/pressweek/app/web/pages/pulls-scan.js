@@ -1,0 +1,46 @@
+const BETWEEN_MS = 300;
+const SHORTEST = 3;
+const FIELDS = 'input:not([type=checkbox]):not([type=radio]):not([type=button]), textarea, select, [contenteditable]';
+
+/**
+ * Listens for a scanner that types: characters in quick order, ended by Enter, wherever the focus is except in a text field. The keys
+ * of a label press no button. Answers with what stops it.
+ */
+export function scanner(read) {
+  let text = '';
+  let last = 0;
+  const key = (event) => {
+    if (event.ctrlKey || event.metaKey || event.altKey || event.target.closest(FIELDS)) return;
+    const now = event.timeStamp;
+    if (now - last > BETWEEN_MS) text = '';
+    if (event.key === 'Enter' && text.trim().length >= SHORTEST) {
+      event.preventDefault();
+      event.stopPropagation();
+      read(text.trim());
+      text = '';
+    } else if (event.key.length === 1) {
+      if (event.key === ' ' && !text) return;
+      event.preventDefault();
+      text += event.key;
+      last = now;
+    }
+  };
+  document.addEventListener('keydown', key, true);
+  return () => document.removeEventListener('keydown', key, true);
+}
+
+const norm = (text) => String(text || '').trim().toUpperCase();
+
+function names(row, label) {
+  if (norm(row.key) === label || norm(row.bin) === label || norm(row.lot) === label || norm(row.run) === label) return true;
+  // The bars of a kit label are the plan's number and the run.
+  return Boolean(row.run) && label.endsWith(` ${norm(row.run)}`);
+}
+
+/** What a label can mean among rows, the soonest first, what is still to bring before what is done. */
+export function meant(rows, text) {
+  const label = norm(text);
+  return rows
+    .filter((row) => names(row, label))
+    .sort((one, other) => Number(Boolean(one.ticked)) - Number(Boolean(other.ticked)) || one.needBy - other.needBy);
+}

@@ -1,0 +1,63 @@
+package pressweek.solver;
+
+import java.util.List;
+import java.util.Optional;
+import pressweek.data.plan.Head;
+import pressweek.data.plan.Plan;
+import pressweek.data.plan.PlantWide;
+import pressweek.solver.repair.RunNumbers;
+
+/** Gives a plan that was put into order by hand what a searched one has. */
+public final class Finishing {
+  private Finishing() {}
+
+  /**
+   * The plan with lots to pull, run numbers that stay with their lines, and the bound of the plan
+   * that it comes from, which is of the same week.
+   *
+   * @param head who the plan is; what it decides as a whole is filled in
+   * @param ordered a plan as it came of an order
+   * @param from the plan that it comes from
+   */
+  public static Plan of(Head head, Plan ordered, Plan from) {
+    PlantWide whole = ordered.head().plantWide();
+    PlantWide bounded =
+        new PlantWide(
+            whole.opened(),
+            whole.held(),
+            whole.dryings(),
+            whole.charges(),
+            from.head().plantWide().bound());
+    Head done =
+        new Head(
+            head.number(),
+            head.replaces(),
+            head.madeMin(),
+            head.inputs(),
+            head.settings(),
+            head.references(),
+            head.stopped(),
+            Optional.of(bounded).filter(w -> !w.equals(PlantWide.NONE)));
+    Plan numbered =
+        RunNumbers.kept(
+            from,
+            new Plan(
+                done,
+                ordered.problem(),
+                ordered.runs(),
+                ordered.dismounts(),
+                List.of(),
+                ordered.unplaced(),
+                ordered.unplacedCharges(),
+                ordered.figures()));
+    return new Plan(
+        numbered.head(),
+        numbered.problem(),
+        numbered.runs(),
+        numbered.dismounts(),
+        Pulling.of(numbered.problem(), numbered.runs()),
+        numbered.unplaced(),
+        numbered.unplacedCharges(),
+        numbered.figures());
+  }
+}
