@@ -187,13 +187,28 @@ public final class Desk {
     return editing.get();
   }
 
+  private Edited edited(Edit edit) throws StoreTrouble, IOException {
+    if (!(edit instanceof Edit.Split) && !(edit instanceof Edit.Join)) {
+      return editing().edit(edit);
+    }
+    Standing now = standing().orElseThrow();
+    if (!filesChanged(now).isEmpty()) {
+      return new Edited.Refused("files of the folder are not as they were; take them first");
+    }
+    Splitting splitting = new Splitting(folder.look().folder(), folder.nowMin());
+    return edit instanceof Edit.Split split
+        ? splitting.split(now.week(), split)
+        : splitting.join(now.week(), (Edit.Join) edit);
+  }
+
   /** Makes an edit. */
-  public synchronized Taken edit(long version, Edit edit, Change change) throws StoreTrouble {
+  public synchronized Taken edit(long version, Edit edit, Change change)
+      throws StoreTrouble, IOException {
     Optional<Taken> old = old(version);
     if (old.isPresent()) {
       return old.get();
     }
-    Edited edited = editing().edit(edit);
+    Edited edited = edited(edit);
     if (edited instanceof Edited.Refused refused) {
       return new Taken.Refused(refused.why());
     }
@@ -297,11 +312,11 @@ public final class Desk {
       return old.get();
     }
     FolderLook.Look look = folder.look();
-    Optional<Problem> problem = look.week().problem();
+    DeskWeek week = standing().orElseThrow().week();
+    Optional<Problem> problem = new Splitting(look.folder(), folder.nowMin()).problem(week.marks());
     if (problem.isEmpty()) {
       return new Taken.Refused("the files have errors; correct them first");
     }
-    DeskWeek week = standing().orElseThrow().week();
     return keep(
         onFiles(week, look, problem.get()), "took the files of the folder", version, change);
   }

@@ -59,15 +59,15 @@ class DeskTest {
     store.close();
   }
 
-  private Standing standing() throws StoreTrouble {
+  private Standing standing() throws StoreTrouble, IOException {
     return desk.standing().orElseThrow();
   }
 
-  private Plan plan() throws StoreTrouble {
+  private Plan plan() throws StoreTrouble, IOException {
     return standing().week().plan();
   }
 
-  private List<Run> free() throws StoreTrouble {
+  private List<Run> free() throws StoreTrouble, IOException {
     Plan plan = plan();
     List<Run> free = new ArrayList<>(plan.runs());
     free.removeIf(
@@ -96,7 +96,7 @@ class DeskTest {
   }
 
   @Test
-  void aMoveDoesWhatItsTrialSaid() throws StoreTrouble {
+  void aMoveDoesWhatItsTrialSaid() throws StoreTrouble, IOException {
     int tried = 0;
     for (Run run : free()) {
       Standing now = standing();
@@ -119,7 +119,7 @@ class DeskTest {
   }
 
   @Test
-  void twoPeopleNeverOverwriteEachOther() throws StoreTrouble {
+  void twoPeopleNeverOverwriteEachOther() throws StoreTrouble, IOException {
     long version = standing().version();
     String line = free().get(0).job();
     Standing after = done(desk.edit(version, new Edit.LeaveOut(line, "no film"), BEA));
@@ -129,7 +129,7 @@ class DeskTest {
   }
 
   @Test
-  void undoAndRedoGoBackAndForth() throws StoreTrouble {
+  void undoAndRedoGoBackAndForth() throws StoreTrouble, IOException {
     DeskWeek first = standing().week();
     String line = free().get(0).job();
     DeskWeek second =
@@ -140,7 +140,7 @@ class DeskTest {
   }
 
   @Test
-  void everyLineCanBeHeldAndReleased() throws StoreTrouble {
+  void everyLineCanBeHeldAndReleased() throws StoreTrouble, IOException {
     for (Run run : free()) {
       Standing before = standing();
       Standing held = done(desk.edit(before.version(), new Edit.Hold(run.job()), BEA));
@@ -163,7 +163,7 @@ class DeskTest {
   }
 
   @Test
-  void whatIsPromisedOrRunningDoesNotMove() throws StoreTrouble {
+  void whatIsPromisedOrRunningDoesNotMove() throws StoreTrouble, IOException {
     Run run = free().get(0);
     done(desk.edit(standing().version(), new Edit.Promise(run.job()), BEA));
     Taken moved = desk.edit(standing().version(), new Edit.Move(run.job(), run.press(), 0), BEA);
@@ -171,7 +171,8 @@ class DeskTest {
   }
 
   @Test
-  void aLineLeftOutStaysOutWhenTheWeekIsSolved() throws StoreTrouble, InterruptedException {
+  void aLineLeftOutStaysOutWhenTheWeekIsSolved()
+      throws StoreTrouble, IOException, InterruptedException {
     String line = free().get(0).job();
     Standing out = done(desk.edit(standing().version(), new Edit.LeaveOut(line, "no film"), BEA));
     assertThat(out.week().plan().unplaced())
@@ -182,7 +183,7 @@ class DeskTest {
     assertThat(found.week().plan().problem().jobs()).anyMatch(j -> j.id().equals(line));
   }
 
-  private Proposal solved(long version) throws StoreTrouble, InterruptedException {
+  private Proposal solved(long version) throws StoreTrouble, IOException, InterruptedException {
     CountDownLatch there = new CountDownLatch(1);
     desk.listen(
         event -> {
@@ -198,7 +199,8 @@ class DeskTest {
   }
 
   @Test
-  void aProposalIsTakenOnlyForTheWeekItWasMadeFrom() throws StoreTrouble, InterruptedException {
+  void aProposalIsTakenOnlyForTheWeekItWasMadeFrom()
+      throws StoreTrouble, IOException, InterruptedException {
     CountDownLatch there = new CountDownLatch(1);
     desk.listen(e -> there.countDown());
     try (Solving solving = new Solving(desk)) {
@@ -218,7 +220,7 @@ class DeskTest {
   }
 
   @Test
-  void thePlanOfTheFloorIsTheOneThatWasGivenOutLast() throws StoreTrouble {
+  void thePlanOfTheFloorIsTheOneThatWasGivenOutLast() throws StoreTrouble, IOException {
     assertThat(desk.lastGivenOut()).isEmpty();
     String first = plan().head().number();
     Standing given = done(desk.giveOut(standing().version(), BEA));
@@ -230,6 +232,41 @@ class DeskTest {
     assertThat(next.week().plan().head().number()).isNotEqualTo(first);
     assertThat(next.week().plan().head().replaces()).isEqualTo(first);
     assertThat(desk.lastGivenOut().orElseThrow().head().number()).isEqualTo(first);
+  }
+
+  /** Two parts need start-up inserts twice, so that not every line has enough for it. */
+  @Test
+  void aLineIsSplitAndJoinedAgain() throws StoreTrouble, IOException {
+    int both = 0;
+    for (Run run : free()) {
+      String line = run.job();
+      int pieces = pieces(line);
+      Standing split = done(desk.edit(standing().version(), new Edit.Split(line, pieces / 3), BEA));
+      assertThat(split.findings()).isEmpty();
+      assertThat(pieces(line + "/1") + pieces(line + "/2")).isEqualTo(pieces);
+      List<String> runs = split.week().plan().runs().stream().map(Run::job).toList();
+      assertThat(runs).contains(line + "/1").doesNotContain(line);
+      both += runs.contains(line + "/2") ? 1 : 0;
+      assertThat(desk.edit(split.version(), new Edit.Split(line, 1), BEA))
+          .isInstanceOf(Taken.Refused.class);
+      Standing kept = done(desk.takeFiles(split.version(), BEA));
+      assertThat(kept.week().plan().problem().jobs()).anyMatch(j -> j.id().equals(line + "/2"));
+      Standing joined = done(desk.edit(kept.version(), new Edit.Join(line), BEA));
+      assertThat(joined.findings()).isEmpty();
+      assertThat(pieces(line)).isEqualTo(pieces);
+      assertThat(desk.edit(joined.version(), new Edit.Split(line, pieces), BEA))
+          .isInstanceOf(Taken.Refused.class);
+    }
+    assertThat(both).isGreaterThan(1);
+  }
+
+  private int pieces(String line) throws StoreTrouble, IOException {
+    return plan().problem().jobs().stream()
+        .filter(j -> j.id().equals(line))
+        .findFirst()
+        .orElseThrow()
+        .line()
+        .quantity();
   }
 
   @Test
@@ -293,7 +330,7 @@ class DeskTest {
   }
 
   @Test
-  void linesAndPressesThatAreNotThereAreRefusedInWords() throws StoreTrouble {
+  void linesAndPressesThatAreNotThereAreRefusedInWords() throws StoreTrouble, IOException {
     long version = standing().version();
     assertThat(desk.edit(version, new Edit.Hold("none/1"), BEA))
         .isEqualTo(
