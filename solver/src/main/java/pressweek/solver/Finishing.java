@@ -5,6 +5,7 @@ import java.util.Optional;
 import pressweek.data.plan.Head;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.PlantWide;
+import pressweek.data.plan.Pull;
 import pressweek.solver.repair.RunNumbers;
 
 /** Gives a plan that was put into order by hand what a searched one has. */
@@ -20,6 +21,11 @@ public final class Finishing {
    * @param from the plan that it comes from
    */
   public static Plan of(Head head, Plan ordered, Plan from) {
+    Plan numbered = RunNumbers.kept(from, with(whole(head, ordered, from), ordered, List.of()));
+    return with(numbered.head(), numbered, Pulling.of(numbered.problem(), numbered.runs()));
+  }
+
+  private static Head whole(Head head, Plan ordered, Plan from) {
     PlantWide whole = ordered.head().plantWide();
     PlantWide bounded =
         new PlantWide(
@@ -28,36 +34,26 @@ public final class Finishing {
             whole.dryings(),
             whole.charges(),
             from.head().plantWide().bound());
-    Head done =
-        new Head(
-            head.number(),
-            head.replaces(),
-            head.madeMin(),
-            head.inputs(),
-            head.settings(),
-            head.references(),
-            head.stopped(),
-            Optional.of(bounded).filter(w -> !w.equals(PlantWide.NONE)));
-    Plan numbered =
-        RunNumbers.kept(
-            from,
-            new Plan(
-                done,
-                ordered.problem(),
-                ordered.runs(),
-                ordered.dismounts(),
-                List.of(),
-                ordered.unplaced(),
-                ordered.unplacedCharges(),
-                ordered.figures()));
+    return new Head(
+        head.number(),
+        head.replaces(),
+        head.madeMin(),
+        head.inputs(),
+        head.settings(),
+        head.references(),
+        head.stopped(),
+        Optional.of(bounded).filter(w -> !w.equals(PlantWide.NONE)));
+  }
+
+  private static Plan with(Head head, Plan plan, List<Pull> pulls) {
     return new Plan(
-        numbered.head(),
-        numbered.problem(),
-        numbered.runs(),
-        numbered.dismounts(),
-        Pulling.of(numbered.problem(), numbered.runs()),
-        numbered.unplaced(),
-        numbered.unplacedCharges(),
-        numbered.figures());
+        head,
+        plan.problem(),
+        plan.runs(),
+        plan.dismounts(),
+        pulls,
+        plan.unplaced(),
+        plan.unplacedCharges(),
+        plan.figures());
   }
 }

@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -21,12 +22,13 @@ import pressweek.app.desk.Standing;
 import pressweek.app.store.Store;
 import pressweek.app.store.StoreTrouble;
 import pressweek.data.files.InputError;
+import pressweek.data.plan.Settings;
 
 /** {@code pressweek open}: the pages for those who would rather look than type. */
 @Command(
     name = "open",
     description = {
-      "Opens the pages of a plant's folder in a browser: the week wall, pulls, changes, crew, codes, figures and files. Only this machine can reach them, and nobody logs in.",
+      "Opens the pages of a plant's folder in a browser: the week wall, pulls, changes, crew, codes, figures and files. Only this machine can reach them, and nobody logs in, unless --listen is given.",
       "What is planned, ticked off and changed is kept in a store: a file beside the folder, or a PostgreSQL database that several machines share.",
       "Ctrl-C ends it; nothing that was answered is lost."
     },
@@ -53,13 +55,8 @@ final class OpenCommand implements Callable<Integer> {
       description = "port to listen on; 0 for any that is free (default: ${DEFAULT-VALUE})")
   private int port;
 
-  @Option(
-      names = "--store",
-      paramLabel = "FILE-OR-URL",
-      defaultValue = "",
-      description =
-          "where it is kept: a file, or jdbc:postgresql://... (default: FOLDER.pressweek beside the folder)")
-  private String store = "";
+  @Mixin private StoreOption store;
+  @Mixin private NetworkOptions network;
 
   @Option(
       names = "--seconds",
@@ -95,7 +92,8 @@ final class OpenCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--seconds is " + seconds + "; expected at least 1");
     }
-    try (Store kept = Store.open(place())) {
+    network.check(spec);
+    try (Store kept = store.open(folder)) {
       return open(kept, clock());
     } catch (StoreTrouble e) {
       err.println(e.getMessage());
@@ -104,14 +102,6 @@ final class OpenCommand implements Callable<Integer> {
           e.getMessage() + ": cannot be read or written (" + e.getClass().getSimpleName() + ")");
     }
     return ExitCode.BAD_INPUT;
-  }
-
-  private String place() {
-    if (!store.isEmpty()) {
-      return store;
-    }
-    Path whole = folder.toAbsolutePath().normalize();
-    return whole.resolveSibling(whole.getFileName() + ".pressweek").toString();
   }
 
   private Clock clock() {
@@ -127,11 +117,16 @@ final class OpenCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     int nowMin = Moments.nextHour(spec.commandLine(), now);
     Desk desk = new Desk(kept, new FolderLook(folder, nowMin), clock);
+    if (network.isOn() && kept.users().all().isEmpty()) {
+      err.println("nobody may log in yet; add somebody: pressweek person FOLDER NAME scheduler");
+      return ExitCode.BAD_INPUT;
+    }
     if (desk.standing().isEmpty()) {
       out.println("Planning the week for " + Counts.of(seconds, "second") + " ...");
       out.flush();
     }
-    desk.begin(seconds, System.getProperty("user.name", "somebody"), progress -> {});
+    desk.begin(
+        new Settings(seconds, 0, 1), System.getProperty("user.name", "somebody"), progress -> {});
     if (desk.standing().isEmpty()) {
       desk.folder().look().week().errors().stream().map(InputError::toString).forEach(err::println);
       err.println("no plan yet: the files have errors; the page Files shows them");
@@ -141,7 +136,13 @@ final class OpenCommand implements Callable<Integer> {
 
   private int serve(Desk desk) throws StoreTrouble {
     PrintWriter out = spec.commandLine().getOut();
-    PageServer.Running running = pages.serve(desk, port);
+    PageServer.Running running;
+    try {
+      running = pages.serve(desk, network.place(spec, port));
+    } catch (IllegalStateException e) {
+      spec.commandLine().getErr().println(e.getMessage());
+      return ExitCode.BAD_INPUT;
+    }
     CountDownLatch ended = new CountDownLatch(1);
     Runtime.getRuntime()
         .addShutdownHook(

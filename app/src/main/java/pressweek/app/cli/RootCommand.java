@@ -44,15 +44,13 @@ public final class RootCommand implements Runnable {
 
   /** The command with its subcommands and exit codes. */
   static CommandLine commandLine() {
-    return commandLine(
-        (desk, port) -> {
-          throw new IllegalStateException("there are no pages here");
-        });
+    return commandLine(NoPages.HERE);
   }
 
   private static CommandLine commandLine(PageServer pages) {
     CommandLine line = new CommandLine(new RootCommand());
     line.addSubcommand(new OpenCommand(pages));
+    line.addSubcommand(new PersonCommand(pages));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     exitCodes(line);
     line.getSubcommands().values().forEach(RootCommand::exitCodes);

@@ -121,11 +121,11 @@ public final class Desk {
   /**
    * Plans the week of the folder, where none lies on the desk.
    *
-   * @param seconds how long to search
+   * @param settings how long to search
    * @param watcher told of every better plan
    * @return the week; empty when the folder has errors
    */
-  public Optional<Standing> begin(int seconds, String by, Watcher watcher)
+  public Optional<Standing> begin(Settings settings, String by, Watcher watcher)
       throws StoreTrouble, IOException {
     Optional<Standing> there = standing();
     FolderLook.Look look = folder.look();
@@ -134,7 +134,7 @@ public final class Desk {
     }
     WeekPlanner planner = new WeekPlanner(look.folder(), look.week().problem().get());
     EarlierPlans earlier = new EarlierPlans(lastGivenOut(), numbers(), List.of());
-    Plan plan = planner.plan(earlier, new Settings(seconds, 0, 1), nowMin(), watcher).plan();
+    Plan plan = planner.plan(earlier, settings, nowMin(), watcher).plan();
     Change change = Change.of(by, now());
     put(new DeskWeek(plan, Marks.NONE), "planned the week", 0, change);
     return standing();

@@ -54,9 +54,10 @@ final class Access {
 
   /** Why a request is not answered; empty when it is, and who asks is known then. */
   Optional<Refusal> check(Context context, Set<? extends Enum<?>> rights) throws StoreTrouble {
-    if (!listening.hosts().contains(host(context))) {
+    int port = context.req().getLocalPort();
+    if (!listening.hosts(port).contains(host(context))) {
       return Optional.of(
-          new Refusal(421, "the pages do not go by that name; use " + listening.address()));
+          new Refusal(421, "the pages do not go by that name; use " + listening.address(port)));
     }
     boolean changes = context.method() != HandlerType.GET && context.method() != HandlerType.HEAD;
     if (changes && !isOurs(context)) {

@@ -39,6 +39,14 @@ public enum Role {
     return right == Right.OPEN || right == Right.KNOWN || rights.contains(right);
   }
 
+  /** Names of the roles that people are given. */
+  static String names() {
+    return Arrays.stream(values())
+        .filter(r -> r != LOCAL)
+        .map(r -> r.name().toLowerCase(Locale.ROOT))
+        .collect(java.util.stream.Collectors.joining(", "));
+  }
+
   /** The role of that name; none for {@link #LOCAL}, which nobody is given. */
   public static Optional<Role> of(String name) {
     return Arrays.stream(values())

@@ -48,13 +48,18 @@ public final class Server implements AutoCloseable {
 
   /** Begins to listen. */
   public void start() {
-    javalin.start(listening.host(), listening.port());
+    if (listening.certificate().isPresent()) {
+      javalin.start();
+    } else {
+      javalin.start(listening.host(), listening.port());
+    }
   }
 
   private void configure(JavalinConfig config) {
     config.startup.showJavalinBanner = false;
     config.http.maxRequestSize = MOST_BYTES;
     config.http.prefer405over404 = true;
+    listening.certificate().ifPresent(c -> Tls.listen(config.jetty, listening, c));
     config.routes.before(this::headers);
     config.routes.beforeMatched(this::allow);
     config.routes.exception(HttpResponseException.class, (e, c) -> said(c, e.getStatus(), e));
@@ -79,7 +84,7 @@ public final class Server implements AutoCloseable {
     context.header("Cross-Origin-Opener-Policy", "same-origin");
     context.header("Cross-Origin-Resource-Policy", "same-origin");
     context.header("Cache-Control", "no-store");
-    if (listening.secure()) {
+    if (listening.login()) {
       context.header("Strict-Transport-Security", "max-age=31536000");
     }
   }
@@ -130,6 +135,11 @@ public final class Server implements AutoCloseable {
           .contentType("application/json")
           .result(Asked.object().put("words", "there is no such page").toString());
     }
+  }
+
+  /** The address to open. */
+  public String address() {
+    return listening.address(port());
   }
 
   /** The port it listens on. */

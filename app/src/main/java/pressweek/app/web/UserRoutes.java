@@ -14,7 +14,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.springframework.security.crypto.password.Pbkdf2PasswordEncoder;
 import pressweek.app.desk.Desk;
 import pressweek.app.desk.FolderLook;
 import pressweek.app.store.StoreTrouble;
@@ -29,19 +28,17 @@ final class UserRoutes {
   private static final Duration WINDOW = Duration.ofMinutes(15);
   private static final int MOST_OF_NAME = 5;
   private static final int MOST_OF_ADDRESS = 30;
-  private static final int SHORTEST = 10;
-  private static final int LONGEST = 200;
   private static final int SHOWN = 200;
   private static final int MOST_LINES = 5_000;
 
   private final Desk desk;
   private final Listening listening;
-  private final Pbkdf2PasswordEncoder passwords =
-      Pbkdf2PasswordEncoder.defaultsForSpringSecurity_v5_8();
+  private final People people;
 
   UserRoutes(Desk desk, Listening listening) {
     this.desk = desk;
     this.listening = listening;
+    people = new People(desk.store());
   }
 
   List<Route> routes() {
@@ -89,7 +86,7 @@ final class UserRoutes {
       return;
     }
     Optional<User> user = desk.store().users().find(name).filter(u -> !u.away());
-    boolean right = matches(password, user);
+    boolean right = people.matches(password, user);
     if (!right) {
       desk.store().failedLogins().add(name, address, asked.at());
       asked.refuse(401, "name or password is wrong");
@@ -104,22 +101,10 @@ final class UserRoutes {
     asked.answer(Asked.object().put("name", name));
   }
 
-  /** Takes as long for a name that nobody has. */
-  private boolean matches(String password, Optional<User> user) {
-    if (password.length() > LONGEST) {
-      return false;
-    }
-    if (user.isEmpty()) {
-      String unused = passwords.encode(password);
-      return unused.isEmpty();
-    }
-    return passwords.matches(password, user.get().passwordHash());
-  }
-
   private Cookie cookie(String value, int seconds) {
     Cookie cookie = new Cookie(Access.COOKIE, value);
     cookie.setHttpOnly(true);
-    cookie.setSecure(listening.secure());
+    cookie.setSecure(listening.login());
     cookie.setSameSite(SameSite.STRICT);
     cookie.setPath("/");
     cookie.setMaxAge(seconds);
@@ -158,9 +143,11 @@ final class UserRoutes {
 
   private void add(Asked asked) throws StoreTrouble {
     String name = asked.text("name").strip();
-    if (name.isEmpty() || name.length() > LONGEST) {
-      throw new BadRequestResponse("\"name\" is empty or too long; expected a person's name");
-    }
+    People.wrongName(name)
+        .ifPresent(
+            words -> {
+              throw new BadRequestResponse(words);
+            });
     User user = new User(name, role(asked).name(), hash(asked.text("password")), false);
     if (desk.store().users().add(user, asked.change())) {
       users(asked);
@@ -170,24 +157,17 @@ final class UserRoutes {
   }
 
   private static Role role(Asked asked) {
-    return Role.of(asked.text("role"))
-        .orElseThrow(
-            () ->
-                new BadRequestResponse(
-                    "\"role\" is another thing; expected ORDER_DESK, SCHEDULER, HANDLER, SETTER or VIEWER"));
+    String role = asked.text("role");
+    return Role.of(role).orElseThrow(() -> new BadRequestResponse(People.wrongRole(role)));
   }
 
   private String hash(String password) {
-    if (password.length() < SHORTEST || password.length() > LONGEST) {
-      throw new BadRequestResponse(
-          "the password has "
-              + password.length()
-              + " letters; expected "
-              + SHORTEST
-              + " to "
-              + LONGEST);
-    }
-    return passwords.encode(password);
+    People.wrongPassword(password)
+        .ifPresent(
+            words -> {
+              throw new BadRequestResponse(words);
+            });
+    return people.hash(password);
   }
 
   private void change(Asked asked) throws StoreTrouble {

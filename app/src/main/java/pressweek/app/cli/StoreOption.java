@@ -1,0 +1,31 @@
+package pressweek.app.cli;
+
+import java.nio.file.Path;
+import picocli.CommandLine.Option;
+import pressweek.app.store.Store;
+import pressweek.app.store.StoreTrouble;
+
+/** Where the pages keep what they know. */
+final class StoreOption {
+  @Option(
+      names = "--store",
+      paramLabel = "FILE-OR-URL",
+      defaultValue = "",
+      description =
+          "where it is kept: a file, or jdbc:postgresql://... (default: FOLDER.pressweek beside the folder)")
+  private String store = "";
+
+  /** The store of a plant's folder. */
+  Store open(Path folder) throws StoreTrouble {
+    return Store.open(place(folder));
+  }
+
+  /** A file or an address. */
+  String place(Path folder) {
+    if (!store.isEmpty()) {
+      return store;
+    }
+    Path whole = folder.toAbsolutePath().normalize();
+    return whole.resolveSibling(whole.getFileName() + ".pressweek").toString();
+  }
+}
