@@ -98,6 +98,8 @@ final class FileRoutes {
         asked.answer(staged(staging.of(person), upload.left()));
       }
     } catch (Upload.Faulty e) {
+      // What is left of the request is not read as the next one.
+      asked.context().header("Connection", "close");
       asked.refuse(e.status(), String.valueOf(e.getMessage()));
     }
   }

@@ -172,7 +172,7 @@ class FileRoutesTest {
     assertThat(some.json().path("stored").get(0).path("changed").asBoolean()).isFalse();
     try (Stream<Path> around = Files.list(dir)) {
       assertThat(around.map(p -> String.valueOf(p.getFileName())))
-          .allMatch(n -> n.equals("plant") || n.startsWith("store.db"));
+          .allMatch(n -> n.equals("plant") || n.startsWith("store.db") || n.startsWith("."));
     }
   }
 

@@ -58,6 +58,14 @@ function Staged({ staged, onTake, onLeave, onMap }) {
     <p class="muted">The files that they replace are kept in the folder under replaced.</p></section>`;
 }
 
+// The server refuses more; a browser that is cut off while it sends cannot hear why.
+function tooLarge(files) {
+  const big = files.find(({ file }) => file.size > 20e6);
+  if (big) return `${big.name} has ${size(big.file.size)}; at most 20 MB a file can be taken.`;
+  if (files.length > 60) return `${files.length} files are too many; at most 60 can be taken at once.`;
+  return files.reduce((sum, { file }) => sum + file.size, 0) > 50e6 ? 'The files are too large together; at most 50 MB can be taken at once.' : '';
+}
+
 function useFiles() {
   const [state, setState] = useState({ found: null, staged: null, wrong: '', said: '' });
   const put = (part) => setState((old) => ({ ...old, wrong: '', said: '', ...part }));
@@ -77,6 +85,8 @@ function useFiles() {
     return { staged: null, said: 'The folder is as it was.' };
   });
   const send = (files) => tried(async () => {
+    const large = tooLarge(files);
+    if (large) return { wrong: large };
     const form = new FormData();
     for (const { file, name } of files) form.append('files', file, name);
     const staged = await api('POST', '/api/files', form);
