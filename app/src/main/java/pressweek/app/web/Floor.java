@@ -42,8 +42,7 @@ final class Floor {
       Plan plan = draft.get().week().plan();
       shown =
           Optional.of(
-              new FloorPlan(
-                  plan, true, Handover.none(), draft.get().findings(), desk.nowMin()));
+              new FloorPlan(plan, true, Handover.none(), draft.get().findings(), desk.nowMin()));
       shownOf = of;
     }
     return shown;
@@ -61,8 +60,7 @@ final class Floor {
   /** A plan is audited before it is given out. */
   private FloorPlan floorPlan(Plan plan) throws StoreTrouble {
     String replaces = plan.head().replaces();
-    Optional<Plan> earlier =
-        replaces.isEmpty() ? Optional.empty() : desk.givenOut(replaces);
+    Optional<Plan> earlier = replaces.isEmpty() ? Optional.empty() : desk.givenOut(replaces);
     Handover handover = earlier.map(e -> Handover.between(e, plan)).orElse(Handover.none());
     return new FloorPlan(plan, false, handover, List.of(), desk.nowMin());
   }

@@ -64,7 +64,9 @@ record Upload(SortedMap<String, byte[]> files, Map<String, String> left) {
     return new Upload(files, left);
   }
 
-  /** A browser hears the answer only when it could send all it had; beyond a limit it is cut off. */
+  /**
+   * A browser hears the answer only when it could send all it had; beyond a limit it is cut off.
+   */
   private static void readAway(HttpServletRequest request) throws IOException {
     request.getInputStream().skip(MOST_READ_AWAY);
   }

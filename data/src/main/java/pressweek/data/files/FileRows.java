@@ -33,8 +33,7 @@ public record FileRows(int count, Map<String, List<String>> samples) {
    * @throws IOException when it cannot be read at all
    */
   public static Optional<FileRows> of(Path table) throws IOException {
-    Optional<TableSource> source =
-        TableFiles.open(table, FileScan.of(table), new Findings());
+    Optional<TableSource> source = TableFiles.open(table, FileScan.of(table), new Findings());
     if (source.isEmpty()) {
       return Optional.empty();
     }

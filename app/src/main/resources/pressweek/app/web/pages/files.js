@@ -46,7 +46,7 @@ function Papers() {
 function Staged({ staged, onTake, onLeave, onMap }) {
   const errors = staged.findings.filter((one) => String(one.severity).toUpperCase() === 'ERROR').length;
   return html`<section class="staged" aria-label="Files not taken yet"><h2>Laid beside the folder, not taken yet</h2>
-    <ul>${staged.stored.map((file) => html`<li key=${file.name}><b>${file.name}</b>${typeof file.rows === 'number' ? `, ${number(file.rows)} rows` : ''}
+    <ul>${staged.stored.map((file) => html`<li key=${file.name}><b>${file.name}</b>${typeof file.rows === 'number' ? `, ${number(file.rows)} ${file.rows === 1 ? 'row' : 'rows'}` : ''}
       ${file.changed === false ? ', the same as in the folder' : ''}${TABLE.test(file.name) ? html` <button type="button" class="plain"
         aria-label=${`Headings of ${file.name}`} onClick=${() => onMap(file.name)}>Which column is which</button>` : ''}</li>`)}</ul>
     ${(staged.left || []).length > 0 && html`<p>Left out:</p><ul>${staged.left.map((one) => html`<li key=${one.name}><b>${one.name}</b>: ${one.words}</li>`)}</ul>`}
