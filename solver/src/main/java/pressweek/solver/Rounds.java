@@ -103,7 +103,7 @@ final class Rounds {
      * So many rounds at most; measured on a week of a thousand jobs, more of them found hardly
      * anything, and the time does more good in rounds by the timing pass.
      */
-    private static final int MOST = 200;
+    private static final int MOST = 600;
 
     private final SplittableRandom random;
     private final double mostMoves;
