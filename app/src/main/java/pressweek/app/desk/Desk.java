@@ -45,8 +45,12 @@ public final class Desk {
   private final FolderLook folder;
   private final Clock clock;
   private final List<Consumer<DeskEvent>> listeners = new CopyOnWriteArrayList<>();
-  private Optional<Standing> standing = Optional.empty();
-  private Optional<Editing> editing = Optional.empty();
+  private Present present = Present.NONE;
+
+  /** The week as it was last read from the store, and what edits it. */
+  private record Present(Optional<Standing> standing, Optional<Editing> editing) {
+    static final Present NONE = new Present(Optional.empty(), Optional.empty());
+  }
 
   /**
    * A desk on a store.
@@ -96,13 +100,15 @@ public final class Desk {
     Optional<DeskState> kept = store.deskStates().current();
     boolean known =
         kept.isPresent()
-            && standing.isPresent()
-            && standing.get().version() == kept.get().version();
+            && present.standing().isPresent()
+            && present.standing().get().version() == kept.get().version();
     if (!known) {
-      standing = kept.isPresent() ? Optional.of(stand(kept.get())) : Optional.empty();
-      editing = Optional.empty();
+      present =
+          kept.isPresent()
+              ? new Present(Optional.of(stand(kept.get())), Optional.empty())
+              : Present.NONE;
     }
-    return standing;
+    return present.standing();
   }
 
   private Standing stand(DeskState state) throws StoreTrouble {
@@ -186,10 +192,11 @@ public final class Desk {
   }
 
   private Editing editing() {
-    if (editing.isEmpty()) {
-      editing = Optional.of(new Editing(standing.orElseThrow().week()));
+    if (present.editing().isEmpty()) {
+      Editing hands = new Editing(present.standing().orElseThrow().week());
+      present = new Present(present.standing(), Optional.of(hands));
     }
-    return editing.get();
+    return present.editing().get();
   }
 
   private Edited edited(Edit edit) throws StoreTrouble, IOException {
@@ -304,7 +311,7 @@ public final class Desk {
       return new Taken.Refused("the audit rejects the plan: " + now.findings().get(0));
     }
     store.plans().give(new GivenPlan(number, now.week().body(), change));
-    standing = Optional.empty();
+    present = Present.NONE;
     tell(new DeskEvent.Changed(version, change.by(), "gave out plan " + number));
     return new Taken.Done(standing().orElseThrow());
   }
