@@ -149,6 +149,11 @@ public final class Desk {
     return store.plans().latest().map(g -> DeskWeek.of(g.body()).plan());
   }
 
+  /** The plan that was given out under a number; empty when none was. */
+  public Optional<Plan> givenOut(String number) throws StoreTrouble {
+    return store.plans().byNumber(number).map(g -> DeskWeek.of(g.body()).plan());
+  }
+
   /** What a move of the week that stands would do; words when it cannot be made. */
   public synchronized TrialAnswer tried(long version, Edit.Move move) throws StoreTrouble {
     Optional<Standing> now = standing();

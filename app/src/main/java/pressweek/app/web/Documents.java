@@ -15,6 +15,7 @@ final class Documents {
           "html", "text/html; charset=utf-8",
           "csv", "text/csv; charset=utf-8",
           "ics", "text/calendar; charset=utf-8",
+          "json", "application/json; charset=utf-8",
           "xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet");
 
   private static final Pattern STYLE = Pattern.compile("<style[^>]*>(.*?)</style>", Pattern.DOTALL);

@@ -4,27 +4,33 @@ import static pressweek.app.web.Route.get;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import pressweek.app.desk.Desk;
 import pressweek.app.desk.Standing;
 import pressweek.app.store.StoreTrouble;
+import pressweek.app.store.row.Change;
 import pressweek.app.store.row.GivenPlan;
-import pressweek.data.plan.Dismount;
 import pressweek.data.plan.Figures;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Rule;
-import pressweek.data.plan.Run;
-import pressweek.data.problem.Press;
-import pressweek.reports.hours.Span;
+import pressweek.data.problem.Rates;
 import pressweek.reports.schedule.Headline;
 import pressweek.reports.schedule.PlanBook;
 
-/** What the week amounts to. */
+/** What the week amounts to, and how it stands to the plans given out before. */
 final class FigureRoutes {
-  private static final int SHOWN = 50;
+  private static final int SHOWN = 20;
+  private static final double GRAMS_PER_KG = 1000.0;
 
   private final Desk desk;
+
+  /** Plans given out never change. */
+  private final Map<String, Figures> given = new ConcurrentHashMap<>();
 
   FigureRoutes(Desk desk) {
     this.desk = desk;
@@ -35,73 +41,98 @@ final class FigureRoutes {
   }
 
   private void figures(Asked asked) throws StoreTrouble {
-    ObjectNode json = Asked.object();
-    ArrayNode plans = json.putArray("plans");
-    for (GivenPlan.Head head : desk.store().plans().heads(SHOWN)) {
-      plans
-          .addObject()
-          .put("number", head.number())
-          .put("by", head.given().by())
-          .put("why", head.given().why())
-          .put("at", head.given().at().getEpochSecond() / 60);
+    Optional<Standing> now = desk.standing();
+    ObjectNode json = Asked.object().put("plan", "").put("draft", false).put("currency", "");
+    json.put("money", false).put("sentence", Floor.NO_PLAN);
+    ArrayNode rows = json.putArray("rows");
+    ArrayNode costs = json.putArray("costs");
+    ArrayNode presses = json.putArray("byPress");
+    if (now.isPresent()) {
+      Plan plan = now.get().week().plan();
+      head(json, plan, !now.get().givenOut());
+      rows(rows, plan);
+      costs(costs, plan.figures());
+      PlanBook book = PlanBook.of(plan);
+      book.presses().forEach(p -> presses.add(PressHours.of(book, p).json()));
     }
-    desk.standing().map(Standing::week).ifPresent(w -> plan(json, w.plan()));
+    plans(json.putArray("plans"), now);
     asked.answer(json);
   }
 
-  private static void plan(ObjectNode json, Plan plan) {
-    json.put("plan", plan.head().number());
+  private static void head(ObjectNode json, Plan plan, boolean draft) {
+    Rates rates = plan.problem().plant().rates();
+    json.put("plan", plan.head().number()).put("draft", draft);
     json.put("zone", plan.problem().plant().hours().zone().getId());
-    json.put("currency", plan.problem().plant().rates().currency());
-    json.put("money", plan.problem().plant().rates().shown());
-    json.put(
-        "sentence",
-        String.join(" ", Headline.figures(plan)) + " " + String.join(" ", Headline.cost(plan)));
+    json.put("currency", rates.currency()).put("money", rates.shown());
+    String figures = String.join(" ", Headline.figures(plan));
+    json.put("sentence", figures + " " + String.join(" ", Headline.cost(plan)));
+  }
+
+  private static void rows(ArrayNode rows, Plan plan) {
     Figures f = plan.figures();
-    ArrayNode rows = json.putArray("rows");
-    row(rows, "placed", "order lines in the plan", f.placedLines(), "lines");
-    row(rows, "unplaced", "order lines that are not", f.unplacedLines(), "lines");
-    row(rows, "late", "order lines ready after they are due", f.lateLines(), "lines");
-    row(rows, "late_min", "time late, all lines together", f.lateMin(), "minutes");
-    row(rows, "changes", "changes and molds taken off", f.changes(), "changes");
-    row(rows, "change_min", "time of changes", f.changeMin(), "minutes");
-    row(rows, "purge_g", "resin purged", f.purgeG(), "grams");
-    ArrayNode costs = json.putArray("costs");
-    for (Map.Entry<Rule, Long> cost : new java.util.TreeMap<>(f.costByRule()).entrySet()) {
+    row(rows, "placed", "order lines in the plan").put("value", f.placedLines()).put("unit", "");
+    row(rows, "unplaced", "order lines that are not")
+        .put("value", f.unplacedLines())
+        .put("unit", "");
+    row(rows, "late", "order lines ready after they are due")
+        .put("value", f.lateLines())
+        .put("unit", "");
+    row(rows, "late_min", "time late, all lines together")
+        .put("value", f.lateMin())
+        .put("unit", "min");
+    row(rows, "changes", "changes, and molds taken off")
+        .put("value", f.changes())
+        .put("unit", "");
+    row(rows, "change_min", "time of changes").put("value", f.changeMin()).put("unit", "min");
+    row(rows, "purge_kg", "resin purged")
+        .put("value", f.purgeG() / GRAMS_PER_KG)
+        .put("unit", "kg");
+    row(rows, "cost", "avoidable cost").put("value", f.avoidableCost()).put("unit", "money");
+  }
+
+  private static ObjectNode row(ArrayNode rows, String name, String words) {
+    return rows.addObject().put("name", name).put("words", words);
+  }
+
+  private static void costs(ArrayNode costs, Figures figures) {
+    for (Map.Entry<Rule, Long> cost : new TreeMap<>(figures.costByRule()).entrySet()) {
       costs
           .addObject()
           .put("rule", RuleWords.of(cost.getKey()))
           .put("words", cost.getKey().sentence())
           .put("amount", cost.getValue());
     }
-    PlanBook book = PlanBook.of(plan);
-    ArrayNode presses = json.putArray("byPress");
-    book.presses().forEach(p -> press(presses.addObject(), book, p));
   }
 
-  private static void row(ArrayNode rows, String name, String words, long value, String unit) {
-    rows.addObject().put("name", name).put("words", words).put("value", value).put("unit", unit);
-  }
-
-  /** Minutes of a press: worked in shifts, running, changing; what is left is empty or waiting. */
-  private static void press(ObjectNode json, PlanBook book, Press press) {
-    List<Span> hours = book.working(press);
-    int worked =
-        hours.stream().mapToInt(s -> s.within(book.extent()).minutes()).filter(m -> m > 0).sum();
-    int running = 0;
-    int changing = 0;
-    for (Run run : book.runsOn(press)) {
-      running += inside(hours, new Span(run.startMin(), run.endMin()));
-      changing += run.change().minutes();
+  /** The week on the desk, unless the floor has it, then what was given out, the newest first. */
+  private void plans(ArrayNode plans, Optional<Standing> now) throws StoreTrouble {
+    if (now.isPresent() && !now.get().givenOut()) {
+      Plan plan = now.get().week().plan();
+      plan(plans.addObject(), plan.head().number(), now.get().state().made(), plan.figures())
+          .put("givenOut", false);
     }
-    for (Dismount d : book.plan().dismounts()) {
-      changing += d.press().equals(press.id()) ? d.minutes() : 0;
+    for (GivenPlan.Head head : desk.store().plans().heads(SHOWN)) {
+      Optional<Figures> figures = figuresOf(head.number());
+      if (figures.isPresent()) {
+        plan(plans.addObject(), head.number(), head.given(), figures.get()).put("givenOut", true);
+      }
     }
-    json.put("press", press.id()).put("worked", worked);
-    json.put("run", running).put("change", changing).put("runs", book.runsOn(press).size());
   }
 
-  private static int inside(List<Span> hours, Span run) {
-    return hours.stream().mapToInt(s -> Math.max(0, s.within(run).minutes())).sum();
+  private Optional<Figures> figuresOf(String number) throws StoreTrouble {
+    if (!given.containsKey(number)) {
+      desk.givenOut(number).ifPresent(p -> given.put(number, p.figures()));
+    }
+    return Optional.ofNullable(given.get(number));
+  }
+
+  private static ObjectNode plan(ObjectNode json, String number, Change made, Figures figures) {
+    Instant at = made.at();
+    return json.put("number", number)
+        .put("at", Math.floorDiv(at.getEpochSecond(), 60L))
+        .put("by", made.by())
+        .put("why", made.why())
+        .put("cost", figures.avoidableCost())
+        .put("late", figures.lateLines());
   }
 }

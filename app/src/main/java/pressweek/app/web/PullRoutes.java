@@ -7,15 +7,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.BadRequestResponse;
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.UUID;
-import java.util.stream.Collectors;
 import pressweek.app.desk.Desk;
 import pressweek.app.desk.DeskEvent;
 import pressweek.app.store.StoreTrouble;
@@ -29,14 +25,13 @@ import pressweek.reports.schedule.PlanBook;
 /** Pulls of the plan that the floor has, and the ticks on them. */
 final class PullRoutes {
   private static final int MOST_TICKS = 500;
-  private static final int MOST_PIECES = 100_000_000;
 
   private final Desk desk;
   private final Floor floor;
 
-  PullRoutes(Desk desk) {
+  PullRoutes(Desk desk, Floor floor) {
     this.desk = desk;
-    floor = new Floor(desk);
+    this.floor = floor;
   }
 
   List<Route> routes() {
@@ -50,62 +45,67 @@ final class PullRoutes {
         post("/api/scan", Right.PULLS, "which pull a label means", this::scan));
   }
 
-  /** What a pull is known by through replans: run, thing and lot. */
-  static String key(Pull pull) {
-    return pull.run() + "|" + pull.insert() + "|" + pull.lot();
-  }
-
   private void pulls(Asked asked) throws StoreTrouble {
-    ObjectNode json = Asked.object();
-    ArrayNode rows = json.putArray("rows");
-    Optional<Floor.Shown> shown = floor.shown();
-    if (shown.isEmpty()) {
-      json.putArray("presses");
-      asked.answer(json);
-      return;
-    }
-    PlanBook book = PlanBook.of(shown.get().plan());
-    json.putObject("plan")
-        .put("number", book.plan().head().number())
-        .put("draft", shown.get().draft())
-        .put("zone", book.clock().zone().getId());
-    json.put("now", desk.nowMin());
+    Optional<FloorPlan> shown = floor.shown();
+    ObjectNode json = Asked.object().put("now", desk.nowMin());
+    json.set("plan", ListRoutes.plan(shown));
     ArrayNode presses = json.putArray("presses");
-    book.presses().stream().map(Press::id).forEach(presses::add);
-    Optional<Set<String>> wanted =
-        asked.optionalQuery("press").map(p -> Set.copyOf(List.of(p.split(","))));
-    List<PullRow> all =
-        PullReport.rows(book).stream()
-            .filter(r -> wanted.isEmpty() || wanted.get().contains(r.pull().press()))
-            .toList();
-    Map<String, Tick> ticks =
-        desk.store().ticks().standing(all.stream().map(r -> key(r.pull())).toList());
-    all.forEach(r -> row(rows.addObject(), r, Optional.ofNullable(ticks.get(key(r.pull())))));
+    ArrayNode rows = json.putArray("rows");
+    if (shown.isPresent()) {
+      PlanBook book = shown.get().book();
+      json.put("zone", book.clock().zone().getId());
+      book.presses().stream().map(Press::id).forEach(presses::add);
+      rows(rows, book, asked.optionalQuery("press").map(p -> Set.copyOf(List.of(p.split(",")))));
+    }
     asked.answer(json);
   }
 
-  private static void row(ObjectNode json, PullRow row, Optional<Tick> tick) {
+  private void rows(ArrayNode rows, PlanBook book, Optional<Set<String>> presses)
+      throws StoreTrouble {
+    PullKeys keys = new PullKeys(book);
+    List<PullRow> all =
+        PullReport.rows(book).stream()
+            .filter(r -> presses.isEmpty() || presses.get().contains(r.pull().press()))
+            .toList();
+    Map<String, Tick> ticks =
+        desk.store().ticks().standing(all.stream().map(r -> keys.of(r.pull())).toList());
+    for (PullRow row : all) {
+      String key = keys.of(row.pull());
+      ObjectNode json = rows.addObject().put("key", key);
+      row(json, row, book);
+      Optional.ofNullable(ticks.get(key))
+          .ifPresentOrElse(t -> ticked(json.putObject("ticked"), t), () -> json.putNull("ticked"));
+    }
+  }
+
+  private static void row(ObjectNode json, PullRow row, PlanBook book) {
     Pull pull = row.pull();
-    json.put("key", key(pull)).put("run", pull.run()).put("press", pull.press());
-    json.put("line", row.line().map(l -> l.id()).orElse(""));
+    json.put("run", pull.run()).put("press", pull.press());
+    json.put("line", row.line().map(l -> l.line()).orElse(""));
     json.put("order", row.line().map(l -> l.order()).orElse(""));
     json.put("shift", row.shiftId()).put("needBy", row.needByMin());
     json.put("insert", pull.insert()).put("words", row.named().words());
     json.put("component", row.named().component().word());
+    json.put("unit", row.named().component().unit());
     json.put("thread", row.named().thread()).put("bin", pull.bin()).put("lot", pull.lot());
     json.put("pieces", pull.pieces()).put("caution", row.caution());
-    json.put("receipt", pull.receiptMin());
-    if (tick.isPresent()) {
-      json.putObject("ticked")
-          .put("id", tick.get().id().toString())
-          .put("pieces", tick.get().pieces())
-          .put("short", tick.get().shortPieces())
-          .put("reason", tick.get().reason())
-          .put("by", tick.get().stamp().by())
-          .put("at", tick.get().stamp().client().getEpochSecond() / 60);
-    } else {
-      json.putNull("ticked");
-    }
+    json.put("receipt", receipt(pull, book));
+  }
+
+  /** Where it comes from without a bin, in words; empty when there is no more to say. */
+  private static String receipt(Pull pull, PlanBook book) {
+    return pull.bin().isEmpty() && pull.receiptMin() > 0
+        ? "from the receipt of " + book.clock().moment(pull.receiptMin())
+        : "";
+  }
+
+  private static void ticked(ObjectNode json, Tick tick) {
+    json.put("id", tick.id().toString())
+        .put("pieces", tick.pieces())
+        .put("short", tick.shortPieces())
+        .put("reason", tick.reason())
+        .put("by", tick.stamp().by())
+        .put("at", Math.floorDiv(tick.stamp().client().getEpochSecond(), 60L));
   }
 
   private void ticks(Asked asked) throws StoreTrouble {
@@ -114,94 +114,38 @@ final class PullRoutes {
       throw new BadRequestResponse(
           "\"ticks\" is another thing; expected a list of at most " + MOST_TICKS);
     }
-    String plan = floor.shown().map(s -> s.plan().head().number()).orElse("");
-    List<Tick> ticks = new ArrayList<>();
-    for (JsonNode tick : given) {
-      ticks.add(tick(tick, plan, asked));
-    }
-    desk.store().ticks().add(ticks);
+    String plan = floor.shown().map(FloorPlan::number).orElse("");
+    GivenTicks.Read read = new GivenTicks(plan, asked.who().name(), asked.at()).read(given);
+    new TickBook(desk.store()).add(read.ticks());
     ObjectNode json = Asked.object();
     ArrayNode taken = json.putArray("taken");
-    ticks.forEach(t -> taken.add(t.id().toString()));
-    if (!ticks.isEmpty()) {
+    read.ticks().forEach(t -> taken.add(t.tick().id().toString()));
+    ArrayNode refused = json.putArray("refused");
+    read.refused().forEach((id, why) -> refused.addObject().put("id", id).put("words", why));
+    if (!read.ticks().isEmpty()) {
       desk.tell(new DeskEvent.Ticked(asked.who().name()));
     }
     asked.answer(json);
   }
 
-  private static Tick tick(JsonNode json, String plan, Asked asked) {
-    Optional<UUID> undoes =
-        json.path("undoes").isTextual() ? Optional.of(uuid(json, "undoes")) : Optional.empty();
-    return new Tick(
-        uuid(json, "id"),
-        text(json, "key"),
-        plan,
-        pieces(json, "pieces"),
-        pieces(json, "short"),
-        json.path("reason").asText(""),
-        undoes,
-        new Tick.Stamp(asked.who().name(), when(json, asked.at()), asked.at()));
-  }
-
-  private static UUID uuid(JsonNode json, String name) {
-    String text = text(json, name);
-    if (!text.matches("[0-9a-fA-F]{8}(-[0-9a-fA-F]{4}){3}-[0-9a-fA-F]{12}")) {
-      throw new BadRequestResponse("\"" + name + "\" of a tick is no UUID by RFC 9562");
-    }
-    return UUID.fromString(text);
-  }
-
-  private static String text(JsonNode json, String name) {
-    JsonNode node = json.path(name);
-    if (!node.isTextual() || node.textValue().isEmpty() || node.textValue().length() > 300) {
-      throw new BadRequestResponse("\"" + name + "\" of a tick is missing; expected a text");
-    }
-    return node.textValue();
-  }
-
-  private static int pieces(JsonNode json, String name) {
-    JsonNode node = json.path(name);
-    int pieces = node.isMissingNode() || node.isNull() ? 0 : node.asInt(-1);
-    if (pieces < 0 || pieces > MOST_PIECES) {
-      throw new BadRequestResponse("\"" + name + "\" of a tick is no number of pieces");
-    }
-    return pieces;
-  }
-
-  /** When it was ticked by the tablet's clock, minutes since 1970; a clock ahead counts as now. */
-  private static Instant when(JsonNode json, Instant now) {
-    JsonNode at = json.path("at");
-    Instant given =
-        at.isIntegralNumber() && at.canConvertToInt()
-            ? Instant.ofEpochSecond(at.intValue() * 60L)
-            : now;
-    return given.isAfter(now) || given.isBefore(Instant.EPOCH) ? now : given;
-  }
-
-  /** A label of a kit names plan and run, one of a bin the bin or the lot. */
   private void scan(Asked asked) throws StoreTrouble {
-    String text = asked.text("text").strip();
-    Set<String> words = Arrays.stream(text.split("[\\s|;,]+")).collect(Collectors.toSet());
-    ObjectNode json = Asked.object();
-    ArrayNode keys = json.putArray("keys");
-    Optional<Floor.Shown> shown = floor.shown();
-    if (shown.isPresent()) {
-      Plan named = new Plan(text, words);
-      shown.get().plan().pulls().stream().filter(named::means).forEach(p -> keys.add(key(p)));
+    Optional<FloorPlan> shown = floor.shown();
+    if (shown.isEmpty()) {
+      asked.answer(Asked.object().put("key", "").put("words", Floor.NO_PLAN));
+      return;
     }
-    json.put("key", keys.isEmpty() ? "" : keys.get(0).asText());
-    json.put("words", keys.isEmpty() ? "no pull has run, bin, lot or part \"" + text + "\"" : "");
-    asked.answer(json);
-  }
-
-  /** What a label says. */
-  private record Plan(String text, Set<String> words) {
-    boolean means(Pull pull) {
-      boolean run = words.contains(pull.run());
-      boolean bin = !pull.bin().isEmpty() && pull.bin().equals(text);
-      boolean lot =
-          !pull.lot().isEmpty() && (pull.lot().equals(text) || words.contains(pull.lot()));
-      return run || bin || lot || pull.insert().equals(text);
-    }
+    PullKeys keys = new PullKeys(shown.get().book());
+    Label label = new Label(asked.text("text"), shown.get().number());
+    List<PullRow> meant =
+        PullReport.rows(shown.get().book()).stream().filter(r -> label.means(r.pull())).toList();
+    Map<String, Tick> ticks =
+        desk.store().ticks().standing(meant.stream().map(r -> keys.of(r.pull())).toList());
+    Optional<PullRow> next =
+        meant.stream()
+            .filter(r -> !ticks.containsKey(keys.of(r.pull())))
+            
+            .min(Comparator.comparingInt(PullRow::needByMin));
+    ObjectNode json = Asked.object().put("key", next.map(r -> keys.of(r.pull())).orElse(""));
+    asked.answer(json.put("words", label.words(next.map(PullRow::pull), !meant.isEmpty())));
   }
 }

@@ -16,8 +16,9 @@ final class Routes {
     all.addAll(new WhyRoutes(desk).routes());
     all.addAll(new SolveRoutes(desk, solving).routes());
     all.addAll(new FloorRoutes(desk, solving).routes());
-    all.addAll(new PullRoutes(desk).routes());
-    all.addAll(new ListRoutes(desk).routes());
+    Floor floor = new Floor(desk);
+    all.addAll(new PullRoutes(desk, floor).routes());
+    all.addAll(new ListRoutes(desk, floor).routes());
     all.addAll(new CodeRoutes(desk).routes());
     all.addAll(new FigureRoutes(desk).routes());
     all.addAll(new FileRoutes(desk).routes());

@@ -29,6 +29,7 @@ final class UserRoutes {
   private static final int MOST_OF_NAME = 5;
   private static final int MOST_OF_ADDRESS = 30;
   private static final int SHOWN = 200;
+  private static final int MOST_LINES = 5_000;
 
   private final Desk desk;
   private final Listening listening;
@@ -63,6 +64,9 @@ final class UserRoutes {
         may.add(right.name().toLowerCase(Locale.ROOT).replace('_', '-'));
       }
     }
+    if (who.role().may(Right.LISTS)) {
+      may.add("changes").add("crew");
+    }
     json.put("plant", look.folder().plant().name());
     look.week().problem().ifPresent(p -> json.put("zone", p.plant().hours().zone().getId()));
     json.put("now", desk.nowMin());
@@ -92,6 +96,7 @@ final class UserRoutes {
     String token = Access.word();
     Instant expires = asked.at().plus(SESSION);
     desk.store().sessions().open(token, new Session(name, Access.word(), expires));
+    desk.store().history().add("logged in", loginOf(name), Change.of(name, asked.at()));
     asked.context().cookie(cookie(token, (int) SESSION.toSeconds()));
     asked.answer(Asked.object().put("name", name));
   }
@@ -118,9 +123,22 @@ final class UserRoutes {
   private void users(Asked asked) throws StoreTrouble {
     ArrayNode json = Asked.JSON.createArrayNode();
     for (User user : desk.store().users().all()) {
-      json.addObject().put("name", user.name()).put("role", user.role()).put("away", user.away());
+      ObjectNode one = json.addObject().put("name", user.name()).put("role", user.role());
+      one.put("away", user.away()).putNull("seen");
+      desk.store().history().about(loginOf(user.name()), 1).stream()
+          .findFirst()
+          .ifPresent(e -> one.put("seen", minute(e.change().at())));
     }
     asked.answer(json);
+  }
+
+  /** What a line of the history is about that tells of a login. */
+  private static String loginOf(String name) {
+    return "login " + name;
+  }
+
+  private static long minute(Instant at) {
+    return Math.floorDiv(at.getEpochSecond(), 60L);
   }
 
   private void add(Asked asked) throws StoreTrouble {
@@ -171,17 +189,26 @@ final class UserRoutes {
     users(asked);
   }
 
+  /** The lines since a minute, or the latest ones, the last one first. */
   private void history(Asked asked) throws StoreTrouble {
+    long from =
+        asked.optionalQuery("from").isPresent()
+            ? asked.queryNumber("from", Integer.MIN_VALUE, Integer.MAX_VALUE)
+            : Long.MIN_VALUE;
     long before =
         asked.optionalQuery("before").isPresent()
             ? asked.queryNumber("before", 0, Long.MAX_VALUE)
             : Long.MAX_VALUE;
+    int most = from == Long.MIN_VALUE ? SHOWN : MOST_LINES;
     ArrayNode json = Asked.JSON.createArrayNode();
-    for (Entry entry : desk.store().history().before(before, SHOWN)) {
+    for (Entry entry : desk.store().history().before(before, most)) {
       Change change = entry.change();
+      if (minute(change.at()) < from) {
+        continue;
+      }
       json.addObject()
           .put("id", entry.id())
-          .put("at", change.at().getEpochSecond() / 60)
+          .put("at", minute(change.at()))
           .put("by", change.by())
           .put("what", entry.what())
           .put("why", change.why())
