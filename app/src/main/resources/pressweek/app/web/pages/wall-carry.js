@@ -1,5 +1,5 @@
 import { api, money, span } from '/assets/shell.js';
-import { desk, edit, mayEdit, refused, say, set } from '/assets/wall-desk.js';
+import { desk, edit, mayEdit, refused, say, set, tell } from '/assets/wall-desk.js';
 import { STRIP } from '/assets/wall-marks.js';
 import { lateness, places } from '/assets/wall-week.js';
 
@@ -50,7 +50,6 @@ export class Carry {
     this.wall.mark('carried', line);
     this.ghost.hidden = false;
     this.wall.caret.hidden = false;
-    document.body.classList.add('carrying');
     set({ carry: { line, by } });
     if (by === 'keys') this.start(found);
     return true;
@@ -137,9 +136,9 @@ export class Carry {
   outlines(answer) {
     const strips = new Map(desk.arranged.strips.map((s) => [s.press.id, s.at]));
     const shifted = answer.lines.filter((l) => strips.has(l.press)).map((l) => ({
-      at: strips.get(l.press), from: l.from, to: l.to, words: l.lateMin > (l.was ? l.was.lateMin : 0) ? `${l.line} ${lateness(l.lateMin)}` : '',
+      at: strips.get(l.press), from: l.from, to: l.to, later: l.lateMin > (l.was ? l.was.lateMin : 0),
     }));
-    return [...shifted, { at: this.spot.strip, from: answer.line.from, to: answer.line.to, own: true, words: '' }];
+    return [...shifted, { at: this.spot.strip, from: answer.line.from, to: answer.line.to, own: true }];
   }
 
   ghostAtCaret() {
@@ -190,7 +189,7 @@ export class Carry {
     }
     const press = desk.arranged.strips[spot.strip].press.id;
     this.leave();
-    if (await edit('move', line, { press, place: spot.place, after: spot.before })) say(answer ? `${line} is on ${press}. ${told(answer, desk.week).head}.` : `${line} is on ${press}.`);
+    if (await edit('move', line, { press, place: spot.place, after: spot.before })) tell(`${line} is on ${press}${answer ? `: ${told(answer, desk.week).head}` : ''}`);
   }
 
   leave() {
@@ -203,7 +202,6 @@ export class Carry {
     this.wall.caret.classList.remove('no');
     this.wall.outline([]);
     this.wall.mark('carried', '');
-    document.body.classList.remove('carrying');
     set({ carry: null });
     if (this.onLeft) this.onLeft(line);
   }

@@ -20,7 +20,7 @@ function Time({ why }) {
   const { clock } = desk;
   if (!why.time.length) return '';
   return html`<h3>Why this press and time</h3>
-    <table class="lines"><thead><tr><th scope="col">from</th><th scope="col">for</th><th scope="col">what</th></tr></thead>
+    <table class="lines time"><thead><tr><th scope="col">from</th><th scope="col">for</th><th scope="col">what</th></tr></thead>
     <tbody>${why.time.map((t) => html`<tr><td>${clock.moment(minutes(t.from))}</td><td>${span(t.minutes)}</td><td>${t.words || t.what}${t.because ? `: ${t.because}` : ''}</td></tr>`)}</tbody></table>`;
 }
 
@@ -31,18 +31,18 @@ function Why({ line }) {
   return html`<${Charges} why=${got.is} /><${Time} why=${got.is} />`;
 }
 
-function Places({ line, stays }) {
+function Places({ line, stays, unplaced }) {
   const { week, clock } = desk;
   const got = useAsked(`/api/week/places?line=${encodeURIComponent(line)}`, week.version);
   const [all, showAll] = useState(false);
   const rows = got.is ? got.is.places.slice(0, all ? 40 : 3) : [];
-  return html`<h3>Where else it could go</h3>
+  return html`<h3>${unplaced ? 'Where it could go' : 'Where else it could go'}</h3>
     ${got.wait && html`<p class="muted">Each place is tried …</p>`}
     ${got.wrong && html`<p class="stress">${got.wrong}</p>`}
     ${got.is && !rows.length && html`<p>Nowhere${stays ? ': it stays where it is' : ''}.</p>`}
     <ol class="places">${rows.map((p) => html`<li key=${`${p.press} ${p.place}`}>
       <div><b>${p.press}</b> ${p.after ? `after ${p.after}` : 'first'}, from ${clock.moment(p.start)}, mold ${p.mold}: ${lateness(p.lateMin)}${price(p.costsMore)}${p.words && html`<br /><span class="muted">${p.words}</span>`}</div>
-      ${mayEdit() && html`<button type="button" disabled=${Boolean(desk.busy || got.old)} onClick=${() => move(line, p.press, p.place, p.after)}>Move here<span class="unseen">, ${p.press} ${p.after ? `after ${p.after}` : 'first'}</span></button>`}</li>`)}</ol>
+      ${mayEdit() && html`<button type="button" disabled=${Boolean(desk.busy || got.old)} onClick=${() => move(line, p.press, p.place, p.after)}>${unplaced ? 'Put here' : 'Move here'}<span class="unseen">, ${p.press} ${p.after ? `after ${p.after}` : 'first'}</span></button>`}</li>`)}</ol>
     ${got.is && got.is.places.length > 3 && html`<button type="button" class="plain" aria-expanded=${all} onClick=${() => showAll(!all)}>${all ? 'The best three only' : `All ${got.is.places.length} places`}</button>`}`;
 }
 
@@ -140,6 +140,6 @@ export function Unplaced({ row, hands }) {
     ${mayEdit() && html`<div class="actions">
       ${row.leftOut && html`<button type="button" class="first" disabled=${busy} onClick=${() => edit('take-in', row.line)}>Take in again</button>`}
       ${row.canPlace && html`<button type="button" disabled=${busy} onClick=${() => hands.pickUp(row.line)}>Place by hand …</button>`}</div>`}
-    ${row.canPlace && html`<${Places} line=${row.line} /><${Cures} line=${row.line} />`}
+    ${row.canPlace && html`<${Places} line=${row.line} unplaced=${true} /><${Cures} line=${row.line} />`}
   </section>`;
 }

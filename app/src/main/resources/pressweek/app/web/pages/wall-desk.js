@@ -18,6 +18,9 @@ export const desk = {
   progress: null,
   busy: '',
   notices: [],
+  done: '',
+  dialog: '',
+  printing: false,
 };
 
 const listeners = new Set();
@@ -48,6 +51,11 @@ let numbers = 0;
 export function say(words, kind = 'said', act = null) {
   const others = desk.notices.filter((n) => n.words !== words);
   set({ notices: [...others, { id: ++numbers, words, kind, act }].slice(-3) });
+}
+
+/** Says in passing what was done. */
+export function tell(words) {
+  set({ done: words });
 }
 
 export function unsay(id) {
@@ -112,6 +120,8 @@ export async function ask(path, body = {}, busy = 'working') {
   try {
     const week = await api('POST', path, { version: desk.week.version, ...body });
     if (week && week.runs) take(week);
+    // What went wrong before is no news once something has gone right.
+    set({ notices: desk.notices.filter((n) => n.kind !== 'wrong') });
     return true;
   } catch (problem) {
     await refused(problem);

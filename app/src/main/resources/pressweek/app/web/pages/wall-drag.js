@@ -12,9 +12,10 @@ const EDGE = 46;
  * sets two transforms; nothing is laid out anew.
  */
 export class Drag {
-  constructor(wall, carry) {
+  constructor(wall, carry, tapped) {
     this.wall = wall;
     this.carry = carry;
+    this.tapped = tapped;
     wall.cells.addEventListener('pointerdown', (event) => this.down(event));
     wall.el.addEventListener('pointermove', (event) => this.moved(event));
     wall.el.addEventListener('pointerup', (event) => this.up(event));
@@ -24,20 +25,24 @@ export class Drag {
   }
 
   down(event) {
+    if (event.button !== 0) return;
     const bar = event.target.closest('[data-line]');
-    this.swallow = false;
-    if (!bar || event.button !== 0 || !mayEdit() || desk.carry) return;
     const finger = event.pointerType === 'touch';
-    this.held = { line: bar.dataset.line, id: event.pointerId, x: event.clientX, y: event.clientY, finger, target: event.target };
-    if (!finger) return;
+    this.held = { line: bar ? bar.dataset.line : '', id: event.pointerId, x: event.clientX, y: event.clientY, finger, target: event.target };
+    if (!finger || !this.free()) return;
     // A finger's events go to the element it came down on, even when that is drawn anew meanwhile.
     event.target.addEventListener('touchmove', this.still, { passive: false });
     this.timer = setTimeout(() => this.begin(), HOLD_MS);
   }
 
+  /** True while what is held may be taken up. */
+  free() {
+    return Boolean(this.held && this.held.line && mayEdit() && !desk.carry);
+  }
+
   begin() {
     const { held, wall } = this;
-    if (!held || !this.carry.pickUp(held.line, 'pointer')) {
+    if (!this.free() || !this.carry.pickUp(held.line, 'pointer')) {
       this.held = null;
       return;
     }
@@ -51,6 +56,10 @@ export class Drag {
   moved(event) {
     const { held } = this;
     if (!held || event.pointerId !== held.id) return;
+    if (!event.buttons) {
+      this.end(true);
+      return;
+    }
     const far = Math.hypot(event.clientX - held.x, event.clientY - held.y) > AWAY;
     if (!this.on && far) {
       if (held.finger) this.end(true);
@@ -100,13 +109,11 @@ export class Drag {
 
   up(event) {
     if (!this.held || event.pointerId !== this.held.id) return;
-    const dropped = this.on;
-    if (dropped) {
-      this.place();
-      this.swallow = true;
-    }
+    const { on: dropped, held } = this;
+    if (dropped) this.place();
     this.end(false);
-    if (dropped && this.carry.line) this.carry.putDown();
+    if (!dropped) this.tapped(held);
+    else if (this.carry.line) this.carry.putDown();
   }
 
   end(leave) {

@@ -11,9 +11,10 @@ function found(text) {
   for (const row of [...week.runs, ...week.unplaced]) {
     const all = `${row.line} ${row.item} ${row.words} ${row.customer || ''} ${row.press || 'unplaced'} ${row.mold || ''} ${row.run || ''}`.toLowerCase();
     if (parts.every((p) => all.includes(p))) hits.push(row);
-    if (hits.length > MOST) break;
   }
-  return hits;
+  // Lines whose number begins so come first.
+  const begins = (row) => row.line.startsWith(parts[0]);
+  return [...hits.filter(begins), ...hits.filter((row) => !begins(row))].slice(0, MOST + 1);
 }
 
 /** Finds a line by any of its words, and goes there. */

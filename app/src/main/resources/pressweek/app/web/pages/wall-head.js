@@ -1,6 +1,6 @@
 import { html, useState } from '/assets/preact.js';
 import { money } from '/assets/shell.js';
-import { ask, desk, mayEdit, redo, set, solve, undo, unsay } from '/assets/wall-desk.js';
+import { ask, desk, mayEdit, redo, set, solve, undo } from '/assets/wall-desk.js';
 import { Dialog } from '/assets/wall-dialog.js';
 import { Find } from '/assets/wall-find.js';
 import { Floor } from '/assets/wall-floor.js';
@@ -33,7 +33,7 @@ function Solve() {
     keep(seconds);
     solve(Number(seconds));
   };
-  return html`<form class="solve" onSubmit=${go}><button class="first" disabled=${Boolean(desk.busy) || Boolean(desk.proposal)}>Solve</button>
+  return html`<form class="solve" onSubmit=${go}><button class="first" disabled=${Boolean(desk.busy || desk.proposal)}>Solve</button>
     <input type="number" aria-label="seconds to search" min="1" max="86400" required value=${seconds} onInput=${(e) => put(e.target.value)} /><span aria-hidden="true">s</span></form>`;
 }
 
@@ -58,8 +58,8 @@ function GiveOut({ close }) {
 
 function Tools({ hands, open }) {
   const { week, busy } = desk;
-  const edits = mayEdit();
-  const doing = Boolean(busy);
+  const edits = desk.who.may.includes('edit');
+  const doing = Boolean(busy) || !mayEdit();
   return html`<div class="tools" role="group" aria-label="The week">
     ${edits && html`<button type="button" class="step" disabled=${doing || !week.undo} aria-keyshortcuts="Z" onClick=${undo}>${week.undo ? html`Undo <span class="step-what">${week.undo}</span>` : 'Undo'}</button>
       <button type="button" class="step" disabled=${doing || !week.redo} aria-keyshortcuts="Shift+Z" onClick=${redo}>${week.redo ? html`Redo <span class="step-what">${week.redo}</span>` : 'Redo'}</button>
@@ -67,10 +67,6 @@ function Tools({ hands, open }) {
       <button type="button" disabled=${doing} onClick=${() => open('floor')}>What happened …</button>
       <button type="button" disabled=${doing} onClick=${() => open('give')}>Give out …</button>`}
     <${Find} hands=${hands} />
-    <div class="zoom" role="group" aria-label="How much the wall shows">
-      <button type="button" aria-label="Zoom out" aria-keyshortcuts="-" onClick=${() => hands.zoom.out()}>−</button>
-      <button type="button" aria-label="Zoom in" aria-keyshortcuts="+" onClick=${() => hands.zoom.in()}>+</button>
-      ${[['Week', 0], ['Day', 18], ['Shift', 8], ['Hour', 1]].map(([words, hours]) => html`<button type="button" onClick=${() => hands.zoom.hours(hours)}>${words}</button>`)}</div>
     <button type="button" aria-label="Keys" aria-keyshortcuts="?" onClick=${() => open('help')}>?</button>
   </div>`;
 }
@@ -78,17 +74,7 @@ function Tools({ hands, open }) {
 function identity(week) {
   const { plan } = week;
   const given = plan.givenOut ? 'given out to the floor' : 'not given out';
-  return `Plan ${plan.number}, version ${week.version}, ${given}${plan.by ? `; last ${plan.what || 'made'} by ${plan.by}` : ''}`;
-}
-
-function Notices() {
-  return html`<div class="notices">
-    <div role="status">${desk.notices.filter((n) => n.kind !== 'wrong').map(Notice)}</div>
-    <div role="alert">${desk.notices.filter((n) => n.kind === 'wrong').map(Notice)}</div></div>`;
-}
-
-function Notice(notice) {
-  return html`<div class=${`notice${notice.kind === 'wrong' ? ' wrong' : ''}`} key=${notice.id}><p>${notice.words}</p><button type="button" aria-label="Put this away" onClick=${() => unsay(notice.id)}>✕</button></div>`;
+  return `Plan ${plan.number}, version ${week.version}, ${given}`;
 }
 
 function Files() {
@@ -96,6 +82,15 @@ function Files() {
   if (!week.filesChanged.length) return '';
   return html`<div class="notice files"><p>The folder has changed: ${week.filesChanged.join('; ')}.</p>
     ${mayEdit() && html`<button type="button" disabled=${Boolean(desk.busy)} onClick=${() => ask('/api/week/read-files')}>Take the changed files</button>`}</div>`;
+}
+
+/** Beneath the wall, at its right: how much of it is seen. */
+export function ZoomBar({ hands }) {
+  const { zoom } = hands;
+  return html`<div class="zoom" role="group" aria-label="How much the wall shows">
+    <button type="button" aria-label="Zoom out" aria-keyshortcuts="-" onClick=${() => zoom.out()}>−</button>
+    <button type="button" aria-label="Zoom in" aria-keyshortcuts="+" onClick=${() => zoom.in()}>+</button>
+    ${[['Week', 0], ['Day', 18], ['Shift', 8], ['Hour', 1]].map(([words, hours]) => html`<button type="button" onClick=${() => zoom.hours(hours)}>${words}</button>`)}</div>`;
 }
 
 /** Above the wall: the plan in a sentence, what may be done with the week, and what has to be said. */
@@ -107,7 +102,7 @@ export function Head({ hands }) {
     <p class="sentence">${week.sentence} <span class="muted">${identity(week)}</span></p>
     <${Tools} hands=${hands} open=${open} />
     ${progress && html`<p class="progress"><span class="turning" aria-hidden="true"></span>${progressWords(progress)}</p>`}
-    <${Notices} /><${Files} />
+    <${Files} />
     ${dialog === 'help' && html`<${Help} close=${close} />`}
     ${dialog === 'give' && html`<${GiveOut} close=${close} />`}
     ${dialog === 'floor' && html`<${Floor} close=${close} />`}`;

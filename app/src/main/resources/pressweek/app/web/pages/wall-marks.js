@@ -113,3 +113,10 @@ function hatchKey(name) {
 /** What the marks mean, each drawn beside its words. */
 export const LEGEND = `<ul class="legend" aria-label="What the marks mean">${KEYS.map(([words, mark]) =>
   `<li><svg width="26" height="18" aria-hidden="true">${mark}</svg>${words}</li>`).join('')}</ul>`;
+
+/** The parts of the wall: a field that scrolls beneath its axis and beside its names. */
+export const FIELD = `<div class="wall" role="region" aria-label="Week wall"><div class="field">
+  <div class="corner"></div><div class="axis"><svg class="axispicture" aria-hidden="true"></svg></div>
+  <div class="names" role="group" aria-label="Presses"></div>
+  <div class="cells"><svg class="overlay" aria-hidden="true"></svg><div class="now" aria-hidden="true"></div><div class="caret" aria-hidden="true" hidden></div></div>
+</div></div>`;

@@ -1,5 +1,5 @@
 import { html, useState } from '/assets/preact.js';
-import { span } from '/assets/shell.js';
+import { minutes, span } from '/assets/shell.js';
 import { price, useAsked } from '/assets/wall-asked.js';
 import { choose, desk, mayEdit, move } from '/assets/wall-desk.js';
 import { Chosen, LineButton, Unplaced } from '/assets/wall-chosen.js';
@@ -21,9 +21,9 @@ function Room({ press, at }) {
 function Late() {
   const { arranged, clock } = desk;
   const [most, more] = useState(12);
-  const rows = arranged.late.slice(0, most);
+  const rows = desk.printing ? arranged.late : arranged.late.slice(0, most);
   return html`<section><h2>Late: ${arranged.late.length || 'none'}</h2>
-    ${rows.length > 0 && html`<table class="lines"><thead><tr><th scope="col">line</th><th scope="col">due</th><th scope="col">ready</th><th scope="col">late by</th></tr></thead>
+    ${rows.length > 0 && html`<table class="lines late"><thead><tr><th scope="col">line</th><th scope="col">due</th><th scope="col">ready</th><th scope="col">late by</th></tr></thead>
     <tbody>${rows.map((r) => html`<tr key=${r.line}><td><${LineButton} line=${r.line} /></td><td>${clock.moment(r.due)}</td><td>${clock.moment(r.ready)}</td><td>${span(r.lateMin)}</td></tr>`)}</tbody></table>`}
     ${arranged.late.length > most && html`<button type="button" class="plain" onClick=${() => more(1e6)}>All ${arranged.late.length} late lines</button>`}
   </section>`;
@@ -47,7 +47,9 @@ function NotChecked() {
 }
 
 function Lists() {
-  return html`<${Late} /><${NotPlaced} /><${NotChecked} />`;
+  const { plan } = desk.week;
+  return html`${plan.by && html`<p class="muted">Last: ${plan.what}, by ${plan.by}${plan.made ? `, ${desk.clock.moment(minutes(plan.made))}` : ''}${plan.replaces ? `; it replaces ${plan.replaces}` : ''}.</p>`}
+    <${Late} /><${NotPlaced} /><${NotChecked} />`;
 }
 
 /** Beside the wall: what is chosen, or the lists of the week. */

@@ -1,11 +1,10 @@
 import { axisHeight, axisMarkup, fitting, scale } from '/assets/wall-axis.js';
-import { desk, inView } from '/assets/wall-desk.js';
+import { desk, inView, set } from '/assets/wall-desk.js';
 import { STRIP, plain } from '/assets/wall-marks.js';
-import { stripMarkup } from '/assets/wall-strip.js';
+import { FOOD, stripMarkup } from '/assets/wall-strip.js';
 
-const WIDE = 950;
-const NAMES = 88;
-const STRIPS_A_SHEET = 12;
+const WIDE = 1230;
+const STRIPS_A_SHEET = 15;
 
 function view(arranged) {
   const { extent, open, week } = arranged;
@@ -22,7 +21,7 @@ function row(name, on, height, markup) {
 
 function sheet(on, strips) {
   return `<div class="printsheet">${row('', on, on.height, axisMarkup(on))}${strips.map((strip) =>
-    row(`<b>${plain(strip.press.id)}</b><span>${plain(strip.press.words || strip.press.orientation)}</span>`, on, STRIP.height, stripMarkup(on, strip))).join('')}</div>`;
+    row(`<b>${plain(strip.press.id)}</b><span>${plain(strip.press.words || strip.press.orientation)}</span><br><span>${FOOD[strip.press.food] || ''}</span>`, on, STRIP.height, stripMarkup(on, strip))).join('')}</div>`;
 }
 
 /** The whole wall as sheets of paper: as many strips as fit beneath an axis of their own. */
@@ -38,8 +37,18 @@ function sheets() {
   return all.join('');
 }
 
-/** Draws the sheets when somebody prints, and takes them away after. */
-export function printing(place) {
-  window.addEventListener('beforeprint', () => { place.innerHTML = sheets(); });
-  window.addEventListener('afterprint', () => { place.replaceChildren(); });
+/** Draws the sheets when somebody prints, with what the marks mean, and takes them away after. */
+export function printing(place, legend) {
+  let open = false;
+  window.addEventListener('beforeprint', () => {
+    place.innerHTML = sheets();
+    set({ printing: true });
+    open = legend.open;
+    legend.open = true;
+  });
+  window.addEventListener('afterprint', () => {
+    place.replaceChildren();
+    set({ printing: false });
+    legend.open = open;
+  });
 }

@@ -1,13 +1,15 @@
 import { span } from '/assets/shell.js';
 import { STAYS, STRIP, fit, plain, px, stays, swatch, width } from '/assets/wall-marks.js';
-import { without } from '/assets/wall-week.js';
 import { rulesMarkup } from '/assets/wall-axis.js';
-import { sentence } from '/assets/wall-week.js';
+import { sentence, without } from '/assets/wall-week.js';
 
 const THIN = 6;
 const PAD = 4;
 const INSET = 3;
 const MIDDLE = STRIP.top + STRIP.bar / 2;
+
+/** What a press is to food-grade work, in words. */
+export const FOOD = { ONLY: 'food only', KEPT: 'kept for food', OPEN: 'open to food', NEVER: '' };
 
 const label = (cls, x, y, words, more = '') => `<text class="${cls}" x="${px(x)}" y="${px(y)}"${more}>${plain(words)}</text>`;
 
@@ -134,34 +136,37 @@ function bar(on, run) {
   const names = room < 14 ? [] : stays(run).slice(0, Math.max(1, Math.floor((room - 4) / 11)));
   const lead = names.length * 11;
   const cls = `run${on.moved.has(run.line) ? ' moved' : ''}${on.chosen === run.line ? ' chosen' : ''}${on.carried === run.line ? ' carried' : ''}`;
-  const outline = on.moved.has(run.line) || on.chosen === run.line ? on.box('around', [run.from, run.to], STRIP.top - 2.5, STRIP.bar + 5, 'rx="3"') : '';
+  const outline = on.moved.has(run.line) || on.chosen === run.line ? on.box('around', [run.from, run.to], STRIP.top - 3, STRIP.bar + 6, 'rx="4"') : '';
   return `<g class="${cls}" data-line="${plain(run.line)}" tabindex="${on.stop === run.line ? 0 : -1}" role="button"`
     + ` aria-label="${plain(sentence(run, on.clock))}">${thread}${boxes}${outline}${marks(names, a + PAD, colour)}`
     + `${room > 12 ? words(run, a + lead + PAD, room - lead - 2 * PAD, colour) : ''}</g>`;
 }
 
+// The words beside a due flag, or the line alone, as far as the next flag leaves room.
+function flagWords(on, run, at, next) {
+  const room = Math.min(on.right - on.left, next) - at - 12;
+  return [`${run.line} ${span(run.lateMin)} late`, run.line].find((words) => width(words, 10) <= room) || '';
+}
+
 // A flag where the line was due and a line from it to where it is ready, above the bars.
 function flags(on) {
   const { extent, clock } = on;
-  let free = -1e9;
-  return on.strip.runs.filter((r) => r.lateMin > 0).sort((a, b) => a.due - b.due).map((run) => {
-    const from = Math.max(extent[0], Math.min(extent[1] - 1, run.due));
-    const to = Math.max(from + 1, Math.min(extent[1], run.ready));
-    if (!on.shows(from, to)) return '';
+  const end = on.right - on.left;
+  const seen = Math.max(0, on.seen - on.left);
+  const begin = (run) => Math.max(extent[0], Math.min(extent[1] - 1, run.due));
+  const late = on.strip.runs.filter((r) => r.lateMin > 0 && on.shows(begin(r), r.ready)).sort((a, b) => a.due - b.due);
+  return late.map((run, i) => {
+    const from = begin(run);
     const a = on.x(from);
-    const b = on.x(to);
-    const short = `${run.line} ${span(run.lateMin)} late`;
+    const b = on.x(Math.max(from + 1, Math.min(extent[1], run.ready)));
+    const at = Math.max(a, seen);
+    const next = late[i + 1] ? Math.max(on.x(begin(late[i + 1])), seen) : end;
+    const words = at < b + 60 ? flagWords(on, run, at, next) : '';
     const shape = run.due >= extent[0] ? `M${px(a)} ${STRIP.lane}v-12l7 3-7 3` : `M${px(a)} ${STRIP.lane}m7 -11l-6 4 6 4z`;
-    const end = on.right - on.left;
-    const at = Math.max(a, on.seen - on.left, 0);
-    let name = '';
-    if (at >= free && at < b + 60 && width(short, 10) <= end - at - 12) {
-      name = label('small haloed', at + 10, 9, short);
-      free = at + 14 + width(short, 10);
-    }
-    return `<g class="due" data-say="${plain(`${short}: due ${clock.full(run.due)}, ready ${clock.full(run.ready)}`)}">`
+    const say = `${run.line} ${span(run.lateMin)} late: due ${clock.full(run.due)}, ready ${clock.full(run.ready)}`;
+    return `<g class="due" data-say="${plain(say)}">`
       + `<path class="late" d="M${px(Math.max(-2, a))} 12.5H${px(Math.min(end + 2, b))}"/>${b <= end ? `<path class="late" d="M${px(b)} 8.5v6"/>` : ''}`
-      + `${a >= -8 ? `<path class="flag" d="${shape}"/>` : ''}${name}</g>`;
+      + `${a >= -8 ? `<path class="flag" d="${shape}"/>` : ''}${words ? label('small haloed', at + 10, 9, words) : ''}</g>`;
   }).join('');
 }
 
@@ -177,4 +182,19 @@ export function stripMarkup(view, strip) {
     if (on.shows(run.from, run.to)) bars.push(bar(on, run));
   }
   return ground(on) + rulesMarkup(view, STRIP.height) + gaps.join('') + bars.join('') + flags(on);
+}
+
+/** The name of a press beside its strip; `stop` where the Tab key stops on it. */
+export function nameMarkup({ press, at }, stop) {
+  return `<button type="button" class="press" tabindex="${stop ? 0 : -1}" data-press="${at}"><b>${plain(press.id)}</b>`
+    + `<span>${plain(press.words || press.orientation)}</span><span>${FOOD[press.food] || ''}</span></button>`;
+}
+
+/** Where a run would be: dashed where it is shifted, in long dashes where it is put, a flag where it would be later than it is. */
+export function outlineMarkup(o, scale, left) {
+  const x = px(scale.x(o.from) - left);
+  const wide = px(Math.max(2, scale.x(o.to) - scale.x(o.from)));
+  const y = o.at * STRIP.height + STRIP.top - 1.5;
+  const flag = o.later ? `<path class="flag" d="M${px(x + wide)} ${y + 12}v-12l-7 3 7 3"/>` : '';
+  return `<rect class="${o.own ? 'own' : 'shifted'}" x="${x}" y="${y}" width="${wide}" height="${STRIP.bar + 3}" rx="3"/>${flag}`;
 }

@@ -1,20 +1,13 @@
-import { STRIP, PATTERNS, plain, px } from '/assets/wall-marks.js';
+import { FIELD, STRIP, px } from '/assets/wall-marks.js';
 import { axisHeight, axisMarkup, fitting, scale } from '/assets/wall-axis.js';
-import { stripMarkup } from '/assets/wall-strip.js';
+import { nameMarkup, outlineMarkup, stripMarkup } from '/assets/wall-strip.js';
 
 export const NAMES = 92;
-const NEAR = 4;
+const NEAR = 2;
 const KEEP = 14;
 const WHOLE = 3200;
 const REST_MS = 110;
 const SVG = 'http://www.w3.org/2000/svg';
-const FOOD = { ONLY: 'food only', KEPT: 'kept for food', OPEN: 'open to food', NEVER: '' };
-
-const FRAME = `${PATTERNS}<div class="wall" role="region" aria-label="Week wall"><div class="field">
-  <div class="corner"></div><div class="axis"><svg class="axispicture" aria-hidden="true"></svg></div>
-  <div class="names" role="group" aria-label="Presses"></div>
-  <div class="cells"><svg class="overlay" aria-hidden="true"></svg><div class="now" aria-hidden="true"></div><div class="caret" aria-hidden="true" hidden></div></div>
-</div></div>`;
 
 /**
  * The wall: a field that scrolls both ways beneath a sticky axis and beside sticky names. Only strips near the reader's window are
@@ -22,7 +15,7 @@ const FRAME = `${PATTERNS}<div class="wall" role="region" aria-label="Week wall"
  */
 export class Wall {
   constructor(place, clock) {
-    place.innerHTML = FRAME;
+    place.innerHTML = FIELD;
     this.place = place;
     this.clock = clock;
     this.el = place.querySelector('.wall');
@@ -33,16 +26,21 @@ export class Wall {
     this.stop = { line: '', press: 0 };
     this.perHour = 0;
     this.asked = 0;
+    this.at = { left: 0, top: 0, wide: 0, tall: 0 };
     this.el.addEventListener('scroll', () => this.scrolled(), { passive: true });
     new ResizeObserver(() => this.resized()).observe(this.el);
   }
 
   /** Shows a week; where the reader is and what has the focus stays. */
   show(arranged, moved = new Set()) {
+    this.measure();
     this.arranged = arranged;
     this.moved = moved;
     if (!arranged.byLine.has(this.stop.line)) this.stop = { line: '', press: Math.min(this.stop.press, arranged.strips.length - 1) };
-    if (!this.perHour) this.perHour = this.fit();
+    if (!this.perHour || this.whole) {
+      this.perHour = this.fit();
+      this.whole = true;
+    }
     this.height = axisHeight(arranged.week.shifts);
     this.scale = scale(arranged.extent, arranged.open, this.perHour);
     this.nameAll();
@@ -50,8 +48,14 @@ export class Wall {
     this.draw(true);
   }
 
+  // Where the reader is, kept so that drawing need not ask the page, which would lay it out first.
+  measure() {
+    const { scrollLeft, scrollTop, clientWidth, clientHeight } = this.el;
+    this.at = { left: scrollLeft, top: scrollTop, wide: clientWidth, tall: clientHeight };
+  }
+
   room() {
-    return Math.max(300, this.el.clientWidth - NAMES);
+    return Math.max(300, this.at.wide - NAMES);
   }
 
   /** Pixels an hour by which the whole week fits. */
@@ -61,9 +65,7 @@ export class Wall {
 
   nameAll() {
     const held = document.activeElement && document.activeElement.dataset.press;
-    this.names.innerHTML = this.arranged.strips.map(({ press, at }) =>
-      `<button type="button" class="press" tabindex="${!this.stop.line && this.stop.press === at ? 0 : -1}" data-press="${at}"><b>${plain(press.id)}</b>`
-      + `<span>${plain(press.words || press.orientation)}</span><span>${FOOD[press.food] || ''}</span></button>`).join('');
+    this.names.innerHTML = this.arranged.strips.map((strip) => nameMarkup(strip, !this.stop.line && this.stop.press === strip.at)).join('');
     if (held !== undefined && this.names.children[held]) this.names.children[held].focus({ preventScroll: true });
   }
 
@@ -86,6 +88,7 @@ export class Wall {
   }
 
   scrolled() {
+    this.measure();
     if (!this.asked) this.asked = requestAnimationFrame(() => { this.asked = 0; this.draw(false); });
     clearTimeout(this.resting);
     // Words stand where the reader can see them; they follow when the scrolling has come to rest.
@@ -93,9 +96,11 @@ export class Wall {
   }
 
   resized() {
-    if (!this.arranged || !this.el.clientWidth) return;
+    const { wide } = this.at;
+    this.measure();
+    if (!this.arranged || !this.at.wide) return;
     const fits = this.fit();
-    if (this.whole || this.perHour < fits) this.zoom(fits);
+    if (this.perHour < fits || (this.whole && wide !== this.at.wide)) this.zoom(fits);
     else this.scrolled();
   }
 
@@ -103,18 +108,18 @@ export class Wall {
   zoom(perHour, clientX) {
     const left = this.el.getBoundingClientRect().left + NAMES;
     const at = clientX === undefined ? this.room() / 2 : Math.max(0, clientX - left);
-    const minute = this.scale.at(this.el.scrollLeft + at);
+    const minute = this.scale.at(this.at.left + at);
     this.perHour = Math.min(this.room(), Math.max(this.fit(), perHour));
     this.whole = this.perHour <= this.fit() + 0.01;
     this.scale = scale(this.arranged.extent, this.arranged.open, this.perHour);
     this.lay();
-    this.el.scrollLeft = this.scale.x(minute) - at;
+    this.at.left = Math.max(0, Math.min(this.scale.width - this.room(), this.scale.x(minute) - at));
     this.draw(true);
-    if (this.onZoom) this.onZoom();
+    this.el.scrollLeft = this.at.left;
   }
 
   window() {
-    const seen = this.el.scrollLeft;
+    const seen = this.at.left;
     const room = this.room();
     if (this.scale.width <= WHOLE) return { left: 0, right: this.scale.width, seen, seenTo: seen + room };
     return { left: Math.max(0, Math.floor(seen - room)), right: Math.min(this.scale.width, seen + 2 * room), seen, seenTo: seen + room };
@@ -131,11 +136,12 @@ export class Wall {
     const win = this.window();
     const all = anew || !this.inside(win);
     if (all) this.prepare(win);
-    const first = Math.floor(this.el.scrollTop / STRIP.height);
-    const last = Math.ceil((this.el.scrollTop + this.el.clientHeight - this.height) / STRIP.height);
+    const first = Math.floor(this.at.top / STRIP.height);
+    const last = Math.ceil((this.at.top + this.at.tall - this.height) / STRIP.height);
     const pinned = this.pinned();
+    const reach = all ? NEAR : KEEP;
     for (const [at, picture] of this.pictures) {
-      if ((at < first - KEEP || at > last + KEEP) && at !== pinned) {
+      if ((at < first - reach || at >= last + reach) && at !== pinned) {
         picture.remove();
         this.pictures.delete(at);
       }
@@ -146,14 +152,7 @@ export class Wall {
       if (all || !this.pictures.has(at)) this.drawStrip(at);
     }
     if (all && pinned >= 0 && (pinned < first - NEAR || pinned >= last + NEAR)) this.drawStrip(pinned);
-    if (all) for (const at of this.pictures.keys()) if (at < first - NEAR || at >= last + NEAR) this.forget(at, pinned);
     if (heldLine) this.refocus(heldLine);
-  }
-
-  forget(at, pinned) {
-    if (at === pinned) return;
-    this.pictures.get(at).remove();
-    this.pictures.delete(at);
   }
 
   prepare(win) {
@@ -239,18 +238,12 @@ export class Wall {
     const b = Math.min(this.scale.x(to), a + this.room() - 60);
     if (a < el.scrollLeft + 10) el.scrollLeft = a - 40;
     else if (b > el.scrollLeft + this.room() - 10) el.scrollLeft = b - this.room() + 40;
+    this.measure();
   }
 
-  /** Shows where runs would be: `outlines` of {at, from, to, words, own}. */
+  /** Shows where runs would be: `outlines` of {at, from, to, own, later}. */
   outline(outlines) {
     this.outlines = outlines;
-    const { left } = this.view;
-    this.overlay.innerHTML = outlines.map((o) => {
-      const x = px(this.scale.x(o.from) - left);
-      const wide = px(Math.max(2, this.scale.x(o.to) - this.scale.x(o.from)));
-      const y = o.at * STRIP.height + STRIP.top - 1.5;
-      const words = o.words ? `<text class="small haloed" x="${x + 2}" y="${y + STRIP.bar + 1}">${plain(o.words)}</text>` : '';
-      return `<rect class="${o.own ? 'own' : 'shifted'}" x="${x}" y="${y}" width="${wide}" height="${STRIP.bar + 3}" rx="3"/>${words}`;
-    }).join('');
+    this.overlay.innerHTML = outlines.map((o) => outlineMarkup(o, this.scale, this.view.left)).join('');
   }
 }

@@ -1,11 +1,13 @@
 import { html, render } from '/assets/preact.js';
-import { PrintLine, api, clock, live, page } from '/assets/shell.js';
+import { PrintLine, clock, live, page } from '/assets/shell.js';
 import { Carry } from '/assets/wall-carry.js';
-import { choose, desk, heard, inView, set, take, watch } from '/assets/wall-desk.js';
+import { choose, desk, heard, inView, take, watch } from '/assets/wall-desk.js';
 import { Drag } from '/assets/wall-drag.js';
-import { Head } from '/assets/wall-head.js';
+import { asked } from '/assets/wall-first.js';
+import { Head, ZoomBar } from '/assets/wall-head.js';
 import { Keys } from '/assets/wall-keys.js';
-import { LEGEND, STRIP } from '/assets/wall-marks.js';
+import { LEGEND, PATTERNS, STRIP } from '/assets/wall-marks.js';
+import { InHand, Notices } from '/assets/wall-notices.js';
 import { nowMin } from '/assets/wall-now.js';
 import { Panel } from '/assets/wall-panel.js';
 import { printing } from '/assets/wall-print.js';
@@ -15,17 +17,10 @@ import { Walk } from '/assets/wall-walk.js';
 import { placeAt, sentence } from '/assets/wall-week.js';
 import { Zoom } from '/assets/wall-zoom.js';
 
-const FRAME = `<div class="paperhead"></div><div class="wallhead"></div><div class="wallbody"><div class="wallside"><div class="wallplace"></div>
-  <div class="carrybar"></div><p class="detail screen-only" aria-hidden="true"></p><details class="legendbox"><summary>What the marks mean</summary>${LEGEND}</details></div>
-  <div class="sheets paper-only"></div><aside class="wallpanel" aria-label="Lines of the week"></aside></div>`;
-
-function CarryBar({ hands }) {
-  const { carry } = desk;
-  if (!carry) return '';
-  return html`<div class="row"><p role="status"><b>${carry.line}</b> in the hand. ${carry.words || ''}</p>
-    ${carry.by === 'keys' && html`<button type="button" class="first" onClick=${() => hands.carry.putDown()}>Put down</button>
-      <button type="button" onClick=${() => hands.carry.leave()}>Leave it</button>`}</div>`;
-}
+const FRAME = `${PATTERNS}<div class="paperhead"></div><div class="wallhead"></div><div class="wallbody"><div class="wallside"><div class="wallplace"></div>
+  <div class="over screen-only"></div><div class="wallfoot screen-only"><p class="detail" aria-hidden="true"></p><div class="zoomplace"></div></div>
+  <details class="legendbox"><summary>What the marks mean</summary>${LEGEND}</details></div>
+  <div class="sheets paper-only"></div><div class="rightside"><div class="notices screen-only"></div><aside class="wallpanel" aria-label="Lines of the week"></aside></div></div>`;
 
 function SidePanel({ hands }) {
   return html`${desk.proposal && html`<${Proposal} hands=${hands} />`}<${Panel} hands=${hands} />`;
@@ -35,7 +30,7 @@ function SidePanel({ hands }) {
 function makeHands(main) {
   const wall = new Wall(main.querySelector('.wallplace'), desk.clock);
   const hands = { wall, walk: new Walk(wall), zoom: new Zoom(wall), carry: new Carry(wall) };
-  hands.drag = new Drag(wall, hands.carry);
+  hands.drag = new Drag(wall, hands.carry, (held) => tapped(held, hands));
   hands.pickUp = (line) => {
     hands.walk.toLine(line);
     if (hands.carry.pickUp(line, 'keys') && document.activeElement !== document.body && !wall.place.contains(document.activeElement)) document.activeElement.blur();
@@ -47,32 +42,31 @@ function makeHands(main) {
   return hands;
 }
 
-function clicked(event, { wall, drag, carry }) {
-  if (drag.swallow) {
-    drag.swallow = false;
-    return;
-  }
-  const name = event.target.closest('[data-press]');
-  if (name) {
-    choose({ press: desk.arranged.strips[name.dataset.press].press.id, at: nowMin() });
-    return;
-  }
-  if (!event.target.closest('.cells')) return;
+// A tap on a bar chooses it, one beside the bars asks what could run there; with a line in the hand it says where it shall go.
+function tapped({ line, x, y }, { wall, carry }) {
   const box = wall.el.getBoundingClientRect();
-  const at = Math.floor((event.clientY - box.top - wall.height + wall.el.scrollTop) / STRIP.height);
-  const minute = wall.scale.at(event.clientX - box.left - NAMES + wall.el.scrollLeft);
+  const at = Math.floor((y - box.top - wall.height + wall.el.scrollTop) / STRIP.height);
+  const minute = wall.scale.at(x - box.left - NAMES + wall.el.scrollLeft);
   const strip = inView().strips[at];
-  const bar = event.target.closest('[data-line]');
   if (desk.carry) carry.to(at, placeAt(desk.arranged.strips[at], carry.line, minute));
-  else if (bar) choose({ line: bar.dataset.line });
+  else if (line) choose({ line });
   else if (strip && desk.shown === 'week') choose({ press: strip.press.id, at: minute });
+}
+
+// Bars are chosen when the pointer goes up; a click without one comes from what reads the page aloud.
+function clicked(event) {
+  const name = event.target.closest('[data-press]');
+  const bar = event.target.closest('[data-line]');
+  if (name) choose({ press: desk.arranged.strips[name.dataset.press].press.id, at: nowMin() });
+  else if (bar && event.detail === 0) choose({ line: bar.dataset.line });
 }
 
 // The line beneath the wall says what the pointer or the focus is on.
 function tellDetail(main, wall) {
   const detail = main.querySelector('.detail');
   const tell = (event) => {
-    if (desk.carry) return;
+    // Bars drawn anew beneath a pointer that rests are no news.
+    if (desk.carry || (event.type === 'pointerover' && !event.movementX && !event.movementY)) return;
     const mark = event.target.closest && event.target.closest('[data-line],[data-say]');
     const found = mark && mark.dataset.line && inView().byLine.get(mark.dataset.line);
     const words = found ? sentence(found.run, desk.clock) : mark ? mark.dataset.say : '';
@@ -80,6 +74,7 @@ function tellDetail(main, wall) {
   };
   wall.place.addEventListener('pointerover', tell);
   wall.place.addEventListener('focusin', tell);
+  watch((changes) => { if (changes.done) detail.textContent = changes.done; });
   detail.textContent = 'Point at a mark, or walk along the strips with the arrow keys, to read it here.';
 }
 
@@ -94,35 +89,34 @@ function redrawn(hands, changes) {
   if ('chosen' in changes) wall.mark('chosen', (desk.chosen && desk.chosen.line) || '');
 }
 
-function mount(main, who, asked) {
+function mount(main, who, coming) {
   main.innerHTML = FRAME;
   desk.who = who;
-  return asked.then((week) => {
+  return coming.then((week) => {
     desk.clock = clock(week.zone);
     take(week);
     const hands = makeHands(main);
-    const places = ['.wallhead', '.wallpanel', '.carrybar', '.paperhead'].map((name) => main.querySelector(name));
+    const places = ['.wallhead', '.wallpanel', '.over', '.paperhead', '.notices'].map((name) => main.querySelector(name));
+    const drawHand = () => render(html`<${InHand} hands=${hands} />`, places[2]);
     const draw = () => {
       render(html`<${Head} hands=${hands} />`, places[0]);
       render(html`<${SidePanel} hands=${hands} />`, places[1]);
-      render(html`<${CarryBar} hands=${hands} />`, places[2]);
+      drawHand();
+      render(html`<${Notices} />`, places[4]);
       render(html`<${PrintLine} who=${who} title="week wall" plan=${desk.week.plan.number} />`, places[3]);
     };
     draw();
     redrawn(hands, { week });
     watch((changes) => redrawn(hands, changes));
-    watch((changes) => { if (Object.keys(changes).length > 1 || !('carry' in changes)) draw(); else render(html`<${CarryBar} hands=${hands} />`, places[2]); });
-    hands.wall.place.addEventListener('click', (event) => clicked(event, hands));
+    watch((changes) => { if (Object.keys(changes).length > 1 || !('carry' in changes)) draw(); else drawHand(); });
+    render(html`<${ZoomBar} hands=${hands} />`, main.querySelector('.zoomplace'));
+    hands.wall.place.addEventListener('click', clicked);
     tellDetail(main, hands.wall);
-    printing(main.querySelector('.sheets'));
+    printing(main.querySelector('.sheets'), main.querySelector('.legendbox'));
     setInterval(() => hands.wall.nowAt(nowMin()), 30000);
     live(heard);
     performance.mark('wall-drawn');
   });
 }
 
-// The week is asked for at once, beside who is here.
-const asked = api('GET', '/api/week');
-asked.catch(() => {});
 page('Week wall', (main, who) => mount(main, who, asked));
-set({ dialog: '' });
