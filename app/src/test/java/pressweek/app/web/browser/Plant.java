@@ -1,0 +1,92 @@
+package pressweek.app.web.browser;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Set;
+import pressweek.app.desk.Copied;
+import pressweek.app.desk.Desk;
+import pressweek.app.desk.FolderLook;
+import pressweek.app.store.Store;
+import pressweek.app.store.StoreTrouble;
+import pressweek.app.store.row.Change;
+import pressweek.app.web.Listening;
+import pressweek.app.web.Server;
+import pressweek.data.plan.Plan;
+import pressweek.data.plan.Run;
+import pressweek.data.plan.Settings;
+import pressweek.solver.Watcher;
+
+/** A small plant with a plan, its pages open, the plan given out to the floor. */
+final class Plant implements AutoCloseable {
+  static final Instant NOW = Instant.parse("2026-11-30T05:00:00Z");
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  final Path folder;
+  final Store store;
+  final Desk desk;
+  private final Server server;
+
+  private Plant(Path at, Listening listening) throws IOException, StoreTrouble {
+    folder = Copied.example("quillback-small", at.resolve("plant"));
+    store = Store.open(at.resolve("store.db").toString());
+    int nowMin = (int) (NOW.getEpochSecond() / 60);
+    desk = new Desk(store, new FolderLook(folder, nowMin), Clock.fixed(NOW, ZoneOffset.UTC));
+    desk.begin(new Settings(0, 60, 1), "tester", Watcher.NONE);
+    desk.giveOut(version(), Change.of("tester", NOW));
+    server = new Server(desk, listening);
+    server.start();
+  }
+
+  /** On this machine, nobody logs in. */
+  static Plant local(Path at) throws IOException, StoreTrouble {
+    return new Plant(at, Listening.local(0, "tester"));
+  }
+
+  /** With login, behind a proxy that is left out: to a browser, localhost is as safe as HTTPS. */
+  static Plant network(Path at) throws IOException, StoreTrouble {
+    return new Plant(
+        at, new Listening("127.0.0.1", 0, Set.of("localhost"), new Listening.Door.Proxy()));
+  }
+
+  /** Where its pages are. */
+  URI pages() {
+    return URI.create("http://localhost:" + server.port() + "/");
+  }
+
+  /** The JSON at an address, as one on this machine is answered. */
+  JsonNode get(String path) throws IOException, InterruptedException {
+    HttpRequest request = HttpRequest.newBuilder(pages().resolve(path)).build();
+    return JSON.readTree(
+        HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofString()).body());
+  }
+
+  /** The version of the week on the desk. */
+  long version() throws StoreTrouble {
+    return desk.standing().orElseThrow().version();
+  }
+
+  /** The plan on the desk. */
+  Plan plan() throws StoreTrouble {
+    return desk.standing().orElseThrow().week().plan();
+  }
+
+  /** The run of a line in the plan on the desk. */
+  Run run(String line) throws StoreTrouble {
+    return plan().runs().stream().filter(r -> r.job().equals(line)).findFirst().orElseThrow();
+  }
+
+  @Override
+  public void close() {
+    server.close();
+    store.close();
+  }
+}
