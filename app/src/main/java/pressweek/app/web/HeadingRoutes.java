@@ -64,7 +64,12 @@ final class HeadingRoutes {
     Map<String, List<String>> samples =
         FileRows.of(file).map(FileRows::samples).orElse(Map.of());
     ObjectNode json = Asked.object().put("file", name);
-    Headings.columns(table).forEach(json.putArray("columns")::add);
+    ArrayNode columns = json.putArray("columns");
+    ObjectNode same = json.putObject("same");
+    for (String column : Headings.columns(table)) {
+      columns.add(column);
+      Headings.column(table, column).ifPresent(c -> same.put(column, c));
+    }
     Headings.missing(table, List.of()).forEach(json.putArray("required")::add);
     Headings.Proposals found = Headings.propose(folder, file);
     ArrayNode proposals = json.putArray("proposals");

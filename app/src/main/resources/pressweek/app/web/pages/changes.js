@@ -70,6 +70,7 @@ function Agenda({ list, who, clock }) {
     <h1><span class="screen-only">${sentence(next, clock)}</span><span class="paper-only">Changes</span>
       ${seen && html` <a class="screen-only toit" href="#next">show it</a>`}</h1><${PlanLine} plan=${list.plan} />
     ${list.caution && html`<p class="notice">${list.caution}</p>`}
+    ${list.paper && html`<p class="screen-only"><a href=${`/papers/${list.paper}`} target="_blank" rel="noopener">The change list as a paper to hang up</a></p>`}
     <div class="row screen-only"><${Shifts} groups=${groups} chosen=${shift} onChosen=${choose} label="Shift" />
       <label>Press <select value=${press} onChange=${(e) => choosePress(e.target.value)}><option value="">all</option>
         ${presses.map((one) => html`<option key=${one} value=${one}>${one}</option>`)}</select></label>

@@ -55,6 +55,7 @@ function Crew({ list, who, clock }) {
   return html`<${PrintLine} who=${who} title="Crew" plan=${list.plan?.number} />
     <h1>${sentence(groups)}</h1><${PlanLine} plan=${list.plan} />
     ${list.caution && html`<p class="muted">${list.caution}</p>`}
+    ${list.paper && html`<p class="screen-only"><a href=${`/papers/${list.paper}`} target="_blank" rel="noopener">The crew list as a paper to hang up</a></p>`}
     <div class="row screen-only"><${Shifts} groups=${groups} chosen=${shift} onChosen=${choose} label="Shift" />
       <button type="button" onClick=${() => print()}>Print</button></div>
     ${groups.filter(([id]) => !shift || id === shift).map(([id, rows]) => html`<${Shift} key=${id} id=${id} rows=${rows} clock=${clock} />`)}

@@ -1,6 +1,6 @@
 import { html, render, useEffect, useState } from '/assets/preact.js';
 import { PrintLine, Wrong, api, clock as clockOf, money, number, page, span } from '/assets/shell.js';
-import { ListLinks, ListSection, chosenList } from '/assets/lists.js';
+import { ListLinks, ListSection, PlanLine, chosenList } from '/assets/lists.js';
 import { CostBars, LoadBars } from '/assets/figures-bars.js';
 
 function valued(row, currency) {
@@ -30,12 +30,14 @@ function Plans({ found, clock }) {
 }
 
 function Figures({ found, who, clock }) {
-  const plan = found.plans[0]?.number;
+  const plan = found.plan;
   return html`<${PrintLine} who=${who} title="Figures" plan=${plan} />
     <h1>The week in figures</h1>
+    <${PlanLine} plan=${{ number: found.plan, draft: false }} />
+    ${found.draft && html`<p class="notice"><b>A draft:</b> plan ${found.plan} is not given out to the floor.</p>`}
     <p class="lead">${found.sentence}</p>
     <p class="screen-only"><button type="button" onClick=${() => print()}>Print</button></p>
-    <div class="side"><${Rows} found=${found} />${found.money && found.costs.length > 0 && html`<${CostBars} costs=${found.costs} currency=${found.currency} />`}</div>
+    <div class="side">${found.rows.length > 0 && html`<${Rows} found=${found} />`}${found.money && found.costs.length > 0 && html`<${CostBars} costs=${found.costs} currency=${found.currency} />`}</div>
     <${LoadBars} presses=${found.byPress} />
     ${found.plans.length > 0 && html`<${Plans} found=${found} clock=${clock} />`}`;
 }

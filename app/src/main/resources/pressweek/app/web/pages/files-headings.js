@@ -6,6 +6,9 @@ function proposed(found) {
   return Object.fromEntries(found.proposals.map((one) => [one.heading, one.choices.length > 0 ? null : one.column]));
 }
 
+/** The column that a name stands for, be it in another unit. */
+const same = (found, name) => (found.same && found.same[name]) || name;
+
 function Heading({ one, column, active, onActive }) {
   const doubt = column === null;
   return html`<tr class=${active ? 'active' : ''}><th scope="row">
@@ -17,16 +20,16 @@ function Heading({ one, column, active, onActive }) {
 
 function Columns({ found, mapping, active, onColumn }) {
   const one = found.proposals.find((proposal) => proposal.heading === active);
-  const used = new Map(Object.entries(mapping).filter(([, column]) => column).map(([heading, column]) => [column, heading]));
+  const used = new Map(Object.entries(mapping).filter(([, column]) => column).map(([heading, column]) => [same(found, column), heading]));
   const names = [...new Set([...(one ? one.choices : []), ...found.columns])];
   return html`<div class="columnset" role="group" aria-label=${`Column for ${active}`}>
     <p><b>${active}</b> is ...</p>
     ${names.map((column) => {
-      const by = used.get(column);
+      const by = used.get(same(found, column));
       const needed = found.required.includes(column);
       const mine = mapping[active] === column;
-      return html`<button type="button" key=${column} aria-pressed=${String(mine)} disabled=${Boolean(by) && !mine} onClick=${() => onColumn(column)}>
-        ${column}${needed ? ' (needed)' : ''}${by && !mine ? html`<span class="unseen">, taken by ${by}</span>` : ''}</button>`;
+      return html`<button type="button" key=${column} aria-pressed=${String(mine)} disabled=${Boolean(by) && by !== active} onClick=${() => onColumn(column)}>
+        ${column}${needed ? ' (needed)' : ''}${by && by !== active ? html`<span class="unseen">, taken by ${by}</span>` : ''}</button>`;
     })}
     <button type="button" aria-pressed=${String(mapping[active] === '')} onClick=${() => onColumn('')}>leave it out</button></div>`;
 }
@@ -63,7 +66,7 @@ export function Headings({ file, onKept, onLeft }) {
   const box = useRef(null);
   useEffect(() => box.current.focus(), [file]);
   const open = Object.values(mapping).filter((column) => column === null).length;
-  const lacking = found ? found.required.filter((column) => !Object.values(mapping).includes(column)) : [];
+  const lacking = found ? found.required.filter((column) => !Object.values(mapping).some((one) => one && same(found, one) === column)) : [];
   return html`<section class="mapping" ref=${box} tabindex="-1" aria-label=${`Headings of ${file}`}><h2>Which column is which in ${file}?</h2>
     ${wrong && html`<${Wrong} words=${wrong} />`}
     ${found && html`<p>Choose a heading on the left, then what it is on the right.</p>

@@ -6,16 +6,16 @@ import { Headings } from '/assets/files-headings.js';
 
 const TABLE = /\.(csv|xlsx|tsv|txt)$/i;
 
-function Folder({ found, onMap }) {
+function Folder({ found, may, onMap }) {
   const changed = found.files.filter((file) => file.changed);
   return html`<section><h2>What lies in the folder</h2>
-    <p>${changed.length === 0 ? 'No file has changed since the week on the wall was read.'
+    <p>${!found.planned ? 'No week is planned from these files yet.' : changed.length === 0 ? 'No file has changed since the week on the wall was read.'
       : `Changed since the week on the wall was read: ${changed.map((file) => file.name).join(', ')}. The week wall asks before it takes them.`}</p>
     <table class="folder"><thead><tr><th scope="col">file</th>
         <th scope="col" class="figure">rows</th><th scope="col">since it was read</th><th scope="col">headings</th></tr></thead>
       <tbody>${found.files.map((file) => html`<tr key=${file.name}><th scope="row">${file.name}</th>
         <td class="figure">${typeof file.rows === 'number' ? number(file.rows) : ''}</td><td>${file.changed ? 'changed' : 'the same'}</td>
-        <td>${TABLE.test(file.name) && html`
+        <td>${may && TABLE.test(file.name) && html`
           <button type="button" class="plain" aria-label=${`Headings of ${file.name}`} onClick=${() => onMap(file.name)}>Which column is which</button>`}</td></tr>`)}</tbody></table></section>`;
 }
 
@@ -32,11 +32,14 @@ const size = (bytes) => (bytes < 100000 ? `${Math.max(1, Math.round(bytes / 1000
 function Papers() {
   const [papers, setPapers] = useState([]);
   useEffect(() => {
-    api('GET', '/papers').then(setPapers, () => setPapers([]));
+    api('GET', '/api/papers').then(setPapers, () => setPapers([]));
   }, []);
   if (papers.length === 0) return '';
-  return html`<section><h2>Papers of the plan on the floor</h2><ul class="papers">${papers.map((paper) => html`<li key=${paper.name}>
-    <a href=${`/papers/${encodeURIComponent(paper.name)}`} download=${paper.name}>${paper.title || paper.name}</a>${' '}
+  const goal = (name) => `/papers/${name.split('/').map(encodeURIComponent).join('/')}`;
+  // What a browser shows is opened, all else is kept.
+  const way = (name) => (name.endsWith('.html') ? { target: '_blank', rel: 'noopener' } : { download: name.split('/').pop() });
+  return html`<section><h2>Papers of the plan</h2><ul class="papers">${papers.map((paper) => html`<li key=${paper.name}>
+    <a href=${goal(paper.name)} ...${way(paper.name)}>${paper.title || paper.name}</a>${' '}
     <span class="muted">${paper.name}${paper.bytes ? `, ${size(paper.bytes)}` : ''}</span></li>`)}</ul></section>`;
 }
 
@@ -46,11 +49,13 @@ function Staged({ staged, onTake, onLeave, onMap }) {
     <ul>${staged.stored.map((file) => html`<li key=${file.name}><b>${file.name}</b>${typeof file.rows === 'number' ? `, ${number(file.rows)} rows` : ''}
       ${file.changed === false ? ', the same as in the folder' : ''}${TABLE.test(file.name) ? html` <button type="button" class="plain"
         aria-label=${`Headings of ${file.name}`} onClick=${() => onMap(file.name)}>Which column is which</button>` : ''}</li>`)}</ul>
+    ${(staged.left || []).length > 0 && html`<p>Left out:</p><ul>${staged.left.map((one) => html`<li key=${one.name}><b>${one.name}</b>: ${one.words}</li>`)}</ul>`}
+    <h3>What check would say of the folder with them</h3>
     <${Findings} findings=${staged.findings} />
     ${errors > 0 && html`<p><b>With ${errors === 1 ? 'this error' : 'these errors'} there would be no plan.</b></p>`}
     <div class="row"><button type="button" class="first" onClick=${onTake}>Take these files into the folder</button>
       <button type="button" onClick=${onLeave}>Leave the folder as it is</button></div>
-    <p class="muted">The files that they replace are kept as a back-up.</p></section>`;
+    <p class="muted">The files that they replace are kept in the folder under replaced.</p></section>`;
 }
 
 function useFiles() {
@@ -63,7 +68,14 @@ function useFiles() {
       put({ wrong: refused.words || String(refused) });
     }
   };
-  const read = () => tried(async () => ({ found: await api('GET', '/api/files') }));
+  const read = () => tried(async () => {
+    const found = await api('GET', '/api/files');
+    return { found, staged: found.staged };
+  });
+  const leave = () => tried(async () => {
+    await api('POST', '/api/files/discard', {});
+    return { staged: null, said: 'The folder is as it was.' };
+  });
   const send = (files) => tried(async () => {
     const form = new FormData();
     for (const { file, name } of files) form.append('files', file, name);
@@ -75,13 +87,14 @@ function useFiles() {
     return { staged: null, found: await api('GET', '/api/files'), said: 'The files are in the folder now.' };
   });
   useEffect(() => void read(), []);
-  return { ...state, read, send, take, leave: () => put({ staged: null, said: 'The folder is as it was.' }), tell: put };
+  return { ...state, read, send, take, leave };
 }
 
 function Files({ who }) {
   const files = useFiles();
   const [mapped, map] = useState('');
   const { found, staged } = files;
+  const may = who.may.includes('take-files');
   const kept = () => {
     map('');
     files.read();
@@ -90,11 +103,11 @@ function Files({ who }) {
     <h1>Files of ${found ? found.folder : 'the folder'}</h1>
     <div role="status">${files.said && html`<p class="notice">${files.said}</p>`}</div>${files.wrong && html`<${Wrong} words=${files.wrong} />`}
     ${mapped && html`<${Headings} key=${mapped} file=${mapped} onKept=${kept} onLeft=${() => map('')} />`}
-    <${Drop} onFiles=${files.send} />
+    ${may && html`<${Drop} onFiles=${files.send} />`}
     ${staged && html`<${Staged} staged=${staged} onTake=${files.take} onLeave=${files.leave} onMap=${map} />`}
     ${found && !staged && html`<section><h2>What check says</h2><${Findings} findings=${found.findings} /></section>
       <${Unplaced} rows=${found.unplaced} />`}
-    ${found && html`<${Folder} found=${found} onMap=${map} />`}
+    ${found && html`<${Folder} found=${found} may=${may} onMap=${map} />`}
     <${Papers} />`;
 }
 

@@ -45,7 +45,8 @@ export function useList(name) {
 /** What a list belongs to, under the heading of its page. */
 export function PlanLine({ plan }) {
   if (!plan || !plan.number) return '';
-  return html`<p class="identity">plan ${plan.number}${plan.replaces ? `, which replaces ${plan.replaces}` : ''}</p>`;
+  return html`<p class="identity">plan ${plan.number}${plan.replaces ? `, which replaces ${plan.replaces}` : ''}</p>
+    ${plan.draft && html`<p class="notice"><b>A draft:</b> no plan is given out to the floor yet, so this can still change.</p>`}`;
 }
 
 /** One list with its heading, its caution and its table. */
@@ -56,6 +57,6 @@ export function ListSection({ name, who, clock }) {
   return html`<${PrintLine} who=${who} title=${list.title} plan=${list.plan?.number} />
     <h1>${list.title}</h1><${PlanLine} plan=${list.plan} />
     ${list.caution && html`<p class="muted">${list.caution}</p>`}
-    ${list.paper && html`<p class="screen-only"><a href=${`/papers/${encodeURIComponent(list.paper)}`}>This list as a paper to sign and hang up</a></p>`}
-    <${Table} list=${list} clock=${clock} />`;
+    ${list.paper && html`<p class="screen-only"><a href=${`/papers/${list.paper}`} target="_blank" rel="noopener">This list as a paper to sign and hang up</a></p>`}
+    <${Table} list=${list} clock=${clock} empty=${list.whenEmpty} />`;
 }

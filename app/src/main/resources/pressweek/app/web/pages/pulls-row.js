@@ -26,6 +26,7 @@ export function Open({ row, now, clock, marked, may, onBrought, onShort }) {
     <div class="goal">${when(row, now, clock)}<p class="press"><span class="muted">to</span> <b>${row.press}</b></p></div>
     <div class="what">
       <p class="insert"><b>${row.insert}</b> <span>${row.words}</span></p>
+      ${row.ticked && html`<p class="stress">The plan wants more than before: ${number(row.ticked.pieces)} were brought, ${number(row.pieces - row.ticked.pieces)} more are wanted.</p>`}
       <${Cautions} text=${row.caution} />
       <p class="muted small">${row.run}, order ${row.order}${row.line ? `/${row.line}` : ''}</p>
     </div>

@@ -31,16 +31,24 @@ export function scanner(read) {
 
 const norm = (text) => String(text || '').trim().toUpperCase();
 
-function names(row, label) {
+const week = (plan) => norm(plan).split('/')[0];
+
+function names(row, label, plan) {
   if (norm(row.key) === label || norm(row.bin) === label || norm(row.lot) === label || norm(row.run) === label) return true;
-  // The bars of a kit label are the plan's number and the run.
-  return Boolean(row.run) && label.endsWith(` ${norm(row.run)}`);
+  // The bars of a kit label are the plan's number and the run; runs keep their numbers within a week, not beyond it.
+  const [number, run] = label.split(' ');
+  return Boolean(row.run) && run === norm(row.run) && week(number) === week(plan);
+}
+
+/** True while pieces of a pull are to be brought: a plan that replaces another can want more than was brought for that one. */
+export function toBring(row) {
+  return !row.ticked || row.ticked.pieces + row.ticked.short < row.pieces;
 }
 
 /** What a label can mean among rows, the soonest first, what is still to bring before what is done. */
-export function meant(rows, text) {
+export function meant(rows, text, plan) {
   const label = norm(text);
   return rows
-    .filter((row) => names(row, label))
-    .sort((one, other) => Number(Boolean(one.ticked)) - Number(Boolean(other.ticked)) || one.needBy - other.needBy);
+    .filter((row) => names(row, label, plan))
+    .sort((one, other) => Number(toBring(other)) - Number(toBring(one)) || one.needBy - other.needBy);
 }

@@ -2,7 +2,7 @@ import { html, render, useEffect, useRef, useState } from '/assets/preact.js';
 import { PrintLine, Wrong, api, clock as clockOf, number, page } from '/assets/shell.js';
 import { kept } from '/assets/pulls-kept.js';
 import { LOGIN } from '/assets/pulls-send.js';
-import { meant, scanner } from '/assets/pulls-scan.js';
+import { meant, scanner, toBring } from '/assets/pulls-scan.js';
 import { useNow, usePresses, usePulls } from '/assets/pulls-state.js';
 import { Done, Open } from '/assets/pulls-row.js';
 import { Short } from '/assets/pulls-short.js';
@@ -43,14 +43,14 @@ function Refused({ pulls }) {
 }
 
 /** What a scanned label comes to: the row to show, or why none. */
-async function scanned(text, mine, all) {
-  const open = (rows) => meant(rows, text).filter((row) => !row.ticked);
+async function scanned(text, { mine, all, plan }) {
+  const open = (rows) => meant(rows, text, plan).filter(toBring);
   const here = open(mine);
   if (here.length > 0) {
     const more = here.length > 1 ? ` ${here.length - 1} more with this label after it.` : '';
     return { key: here[0].key, words: `${text}: ${number(here[0].pieces)} ${here[0].insert} for ${here[0].press}.${more}` };
   }
-  const done = meant(mine, text)[0];
+  const done = meant(mine, text, plan)[0];
   if (done) return { key: '', words: `${text}: brought already (${done.insert} for ${done.press}).` };
   const elsewhere = open(all)[0];
   if (elsewhere) return { key: '', words: `${text} is for ${elsewhere.press}, which is not among your presses.` };
@@ -61,24 +61,24 @@ async function scanned(text, mine, all) {
   }
 }
 
-function useScan(mine, all, { bring, say }) {
+function useScan({ mine, all, plan }, { bring, say }) {
   const [scan, setScan] = useState({ key: '', text: '' });
   const current = useRef(null);
   const hit = useRef(0);
-  current.current = { mine, all, scan, bring, say };
+  current.current = { mine, all, plan, scan, bring, say };
   useEffect(() => scanner(async (text) => {
-    const { mine: rows, all: every, scan: last } = current.current;
+    const { mine: rows, scan: last } = current.current;
     if (document.querySelector('dialog[open]') || performance.now() - hit.current < SAME_LABEL_MS) return;
-    const again = last.text === text && rows.find((row) => row.key === last.key && !row.ticked);
+    const again = last.text === text && rows.find((row) => row.key === last.key && toBring(row));
     if (again) {
       hit.current = performance.now();
       setScan({ key: '', text: '' });
       current.current.bring(again);
       return;
     }
-    const found = await scanned(text, rows, every);
+    const found = await scanned(text, current.current);
     if (found.key) hit.current = performance.now();
-    const open = found.key && rows.some((row) => row.key === found.key && !row.ticked);
+    const open = found.key && rows.some((row) => row.key === found.key && toBring(row));
     setScan({ key: found.key, text });
     current.current.say(open ? `${found.words} Scan it again or press Brought to tick it off.` : found.words);
   }), []);
@@ -126,13 +126,15 @@ function Page({ who, store }) {
   const { said, bring, short, undo } = acts;
   const may = who.may.includes('tick');
   const mine = pulls.rows.filter((row) => chosen.length === 0 || chosen.includes(row.press));
-  const open = mine.filter((row) => !row.ticked).sort((one, other) => one.needBy - other.needBy);
-  const done = mine.filter((row) => row.ticked).sort((one, other) => other.ticked.at - one.ticked.at);
-  const scan = useScan(mine, pulls.rows, acts);
+  const open = mine.filter(toBring).sort((one, other) => one.needBy - other.needBy);
+  const done = mine.filter((row) => !toBring(row)).sort((one, other) => other.ticked.at - one.ticked.at);
+  const scan = useScan({ mine, all: pulls.rows, plan: pulls.list?.plan.number || '' }, acts);
   if (!pulls.list) return html`<h1>Pulls</h1>${pulls.wrong ? html`<${Wrong} words=${pulls.wrong} />` : html`<p role="status">Reading the list.</p>`}`;
+  if (!pulls.list.plan.number) return html`<h1>Pulls</h1><${Unsent} pulls=${pulls} clock=${clock} store=${store} /><p>There is no plan yet, so there is nothing to bring.</p>`;
   return html`<${PrintLine} who=${who} title="Pulls" plan=${pulls.list.plan.number} />
     <h1><span class="screen-only">${sentence(open, now, clock)}</span><span class="paper-only">Pulls</span></h1>
     <p class="identity">${chosen.length === 0 ? 'all presses' : `for ${chosen.join(', ')}`}; plan ${pulls.list.plan.number}</p>
+    ${pulls.list.plan.draft && html`<p class="notice"><b>A draft:</b> no plan is given out to the floor yet, so this can still change.</p>`}
     <${Unsent} pulls=${pulls} clock=${clock} store=${store} /><${Refused} pulls=${pulls} />
     <${Presses} all=${pulls.list.presses} chosen=${chosen} onChosen=${choose} />
     <${OpenList} rows=${open} mark=${scan.key} now=${now} clock=${clock} may=${may} onBrought=${bring} onShort=${ask} />
