@@ -103,6 +103,25 @@ final class Browser implements AutoCloseable {
                 .orElse(null));
   }
 
+  /** Writes into a field, in place of what stands there. */
+  void write(String css, String text) {
+    WebElement field = present(css);
+    field.clear();
+    field.sendKeys(text);
+  }
+
+  /** How many elements a CSS selector finds now. */
+  int count(String css) {
+    return driver.findElements(By.cssSelector(css)).size();
+  }
+
+  /** Logs in where the page asks for it. */
+  void logIn(String name, String password) {
+    write("input[name=name]", name);
+    write("input[name=password]", password);
+    press("Log in");
+  }
+
   /** What a script answers. */
   Object script(String script, Object... about) {
     return driver.executeScript(script, about);
@@ -121,6 +140,12 @@ final class Browser implements AutoCloseable {
     driver.executeCdpCommand(
         "Network.emulateNetworkConditions",
         Map.of("offline", offline, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+  }
+
+  /** Refuses the page these addresses from now on, and no others. */
+  void block(String... patterns) {
+    driver.executeCdpCommand("Network.enable", Map.of());
+    driver.executeCdpCommand("Network.setBlockedURLs", Map.of("urls", List.of(patterns)));
   }
 
   /** What the browser has had to complain of since it was asked last: errors, refused content. */

@@ -13,8 +13,9 @@ import pressweek.data.plan.Run;
  * @param from the press where it is
  * @param press the press where it could go
  * @param after the last line there
+ * @param place how many lines that may move stand before it there
  */
-record Goal(String line, String from, String press, String after) {
+record Goal(String line, String from, String press, String after, int place) {
   /** The first such move of the week on the desk. */
   static Goal in(Plant plant) throws IOException, InterruptedException, StoreTrouble {
     List<Run> runs = plant.plan().runs();
@@ -22,7 +23,7 @@ record Goal(String line, String from, String press, String after) {
       String line = run.path("line").asText();
       String from = run.path("press").asText();
       for (JsonNode place : plant.get("/api/week/places?line=" + line).path("places")) {
-        Goal goal = new Goal(line, from, place.path("press").asText(), place.path("after").asText());
+        Goal goal = new Goal(line, from, place.path("press").asText(), place.path("after").asText(), place.path("place").asInt());
         boolean last = last(runs, goal.press()).equals(goal.after());
         if (!goal.press().equals(from) && last) {
           return goal;

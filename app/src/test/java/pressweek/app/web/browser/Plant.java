@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Map;
 import java.util.Set;
 import pressweek.app.desk.Copied;
 import pressweek.app.desk.Desk;
@@ -19,6 +20,7 @@ import pressweek.app.store.Store;
 import pressweek.app.store.StoreTrouble;
 import pressweek.app.store.row.Change;
 import pressweek.app.web.Listening;
+import pressweek.app.web.People;
 import pressweek.app.web.Server;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Run;
@@ -27,34 +29,67 @@ import pressweek.solver.Watcher;
 
 /** A small plant with a plan, its pages open, the plan given out to the floor. */
 final class Plant implements AutoCloseable {
+  static final String PASSWORD = "correct horse";
   static final Instant NOW = Instant.parse("2026-11-30T05:00:00Z");
   private static final ObjectMapper JSON = new ObjectMapper();
 
   final Path folder;
   final Store store;
   final Desk desk;
-  private final Server server;
+  private Server server;
 
-  private Plant(Path at, Listening listening) throws IOException, StoreTrouble {
+  private Plant(Path at, Clock clock, Listening listening) throws IOException, StoreTrouble {
     folder = Copied.example("quillback-small", at.resolve("plant"));
     store = Store.open(at.resolve("store.db").toString());
     int nowMin = (int) (NOW.getEpochSecond() / 60);
-    desk = new Desk(store, new FolderLook(folder, nowMin), Clock.fixed(NOW, ZoneOffset.UTC));
+    desk = new Desk(store, new FolderLook(folder, nowMin), clock);
     desk.begin(new Settings(0, 60, 1), "tester", Watcher.NONE);
     desk.giveOut(version(), Change.of("tester", NOW));
-    server = new Server(desk, listening);
-    server.start();
+    server = opened(listening);
+  }
+
+  private Server opened(Listening listening) {
+    Server opening = new Server(desk, listening);
+    opening.start();
+    return opening;
   }
 
   /** On this machine, nobody logs in. */
   static Plant local(Path at) throws IOException, StoreTrouble {
-    return new Plant(at, Listening.local(0, "tester"));
+    return new Plant(at, Clock.fixed(NOW, ZoneOffset.UTC), Listening.local(0, "tester"));
   }
 
-  /** With login, behind a proxy that is left out: to a browser, localhost is as safe as HTTPS. */
-  static Plant network(Path at) throws IOException, StoreTrouble {
-    return new Plant(
-        at, new Listening("127.0.0.1", 0, Set.of("localhost"), new Listening.Door.Proxy()));
+  /**
+   * With login, behind a proxy that is left out: to a browser, localhost is as safe as HTTPS. The
+   * hour is the machine's own, since logins end by it.
+   *
+   * @param people each one's name and role; the password is {@link #PASSWORD}
+   */
+  static Plant network(Path at, Map<String, String> people) throws IOException, StoreTrouble {
+    Listening listening =
+        new Listening("127.0.0.1", 0, Set.of("localhost"), new Listening.Door.Proxy());
+    Plant plant = new Plant(at, Clock.systemUTC(), listening);
+    for (Map.Entry<String, String> person : people.entrySet()) {
+      new People(plant.store)
+          .put(person.getKey(), person.getValue(), PASSWORD, Change.of("tester", NOW))
+          .ifPresent(
+              words -> {
+                throw new AssertionError(words);
+              });
+    }
+    return plant;
+  }
+
+  /** Closes the server, as when its machine is switched off. */
+  int shut() {
+    int port = server.port();
+    server.close();
+    return port;
+  }
+
+  /** Opens a server again where one was, for this machine only. */
+  void openAgain(int port) {
+    server = opened(Listening.local(port, "tester"));
   }
 
   /** Where its pages are. */

@@ -77,6 +77,6 @@ final class WallHand {
 
   /** Whether something is in the hand. */
   boolean holds() {
-    return !browser.driver.findElements(org.openqa.selenium.By.cssSelector(".ghost:not([hidden])")).isEmpty();
+    return browser.count(".ghost:not([hidden])") > 0;
   }
 }
