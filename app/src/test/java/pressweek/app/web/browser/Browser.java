@@ -21,6 +21,8 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 final class Browser implements AutoCloseable {
   private static final Duration PATIENCE = Duration.ofSeconds(20);
 
+  private static final int MOST_SAID = 1500;
+
   final ChromeDriver driver;
   private final URI pages;
 
@@ -68,7 +70,14 @@ final class Browser implements AutoCloseable {
   <T> T until(ExpectedCondition<T> condition) {
     return new WebDriverWait(driver, PATIENCE, Duration.ofMillis(50))
         .ignoring(StaleElementReferenceException.class)
+        .withMessage(() -> "on a page that says: " + text())
         .until(condition);
+  }
+
+  private String text() {
+    String shown = count("dialog[open]") > 0 ? "dialog[open]" : "body";
+    String text = driver.findElement(By.cssSelector(shown)).getText();
+    return driver.getCurrentUrl() + " " + text.substring(0, Math.min(text.length(), MOST_SAID));
   }
 
   /** The first element that a CSS selector finds, as soon as it is there. */

@@ -41,7 +41,7 @@ class CodesAndFilesTest {
     browser.press("Decode");
     browser.says("ol.parts", "white");
     assertThat(browser.count("ol.parts li")).isGreaterThanOrEqualTo(5);
-    browser.says("[aria-live] table", "the code");
+    browser.says("[aria-live] table", "WHT code: part 3");
     assertThat(browser.complaints()).isEmpty();
   }
 

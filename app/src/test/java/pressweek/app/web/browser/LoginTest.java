@@ -78,7 +78,7 @@ class LoginTest {
     come("/pulls", "hal");
     assertThat(links()).containsExactly("Pulls", "Changes", "Crew");
     browser.present("li.pull [data-brought]");
-    for (String path : List.of("/", "/codes", "/figures", "/files", "/history", "/users")) {
+    for (String path : List.of("/", "/figures", "/files", "/history", "/users")) {
       browser.open(path);
       browser.says("main [role=alert]", "that is not for the role handler");
     }

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Set;
 import pressweek.app.desk.Copied;
 import pressweek.app.desk.Desk;
+import pressweek.app.desk.Edit;
 import pressweek.app.desk.FolderLook;
 import pressweek.app.store.Store;
 import pressweek.app.store.StoreTrouble;
@@ -35,17 +36,21 @@ final class Plant implements AutoCloseable {
 
   final Path folder;
   final Store store;
-  final Desk desk;
+  private Desk desk;
   private Server server;
 
   private Plant(Path at, Clock clock, Listening listening) throws IOException, StoreTrouble {
     folder = Copied.example("quillback-small", at.resolve("plant"));
     store = Store.open(at.resolve("store.db").toString());
-    int nowMin = (int) (NOW.getEpochSecond() / 60);
-    desk = new Desk(store, new FolderLook(folder, nowMin), clock);
+    desk = desk(clock);
     desk.begin(new Settings(0, 60, 1), "tester", Watcher.NONE);
     desk.giveOut(version(), Change.of("tester", NOW));
     server = opened(listening);
+  }
+
+  private Desk desk(Clock clock) throws IOException {
+    int nowMin = (int) (NOW.getEpochSecond() / 60);
+    return new Desk(store, new FolderLook(folder, nowMin), clock);
   }
 
   private Server opened(Listening listening) {
@@ -88,7 +93,8 @@ final class Plant implements AutoCloseable {
   }
 
   /** Opens a server again where one was, for this machine only. */
-  void openAgain(int port) {
+  void openAgain(int port) throws IOException {
+    desk = desk(Clock.fixed(NOW, ZoneOffset.UTC));
     server = opened(Listening.local(port, "tester"));
   }
 
@@ -102,6 +108,11 @@ final class Plant implements AutoCloseable {
     HttpRequest request = HttpRequest.newBuilder(pages().resolve(path)).build();
     return JSON.readTree(
         HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofString()).body());
+  }
+
+  /** Changes the week on the desk, as somebody else would. */
+  void edit(Edit edit) throws StoreTrouble {
+    desk.edit(version(), edit, Change.of("tester", NOW));
   }
 
   /** The version of the week on the desk. */

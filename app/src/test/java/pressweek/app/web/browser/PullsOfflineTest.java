@@ -72,7 +72,7 @@ class PullsOfflineTest {
   }
 
   @Test
-  void thePageOpensAndTicksWhileTheServerIsAway() {
+  void thePageOpensAndTicksWhileTheServerIsAway() throws IOException {
     browser.until(
         d -> Boolean.TRUE.equals(browser.script("return !!navigator.serviceWorker.controller")) ? true : null);
     Page.PULLS.openIn(browser);

@@ -47,15 +47,20 @@ final class WallHand {
     new Actions(browser.driver).release().perform();
   }
 
-  /** Finds a line by its number with the keys only, and takes it up. */
-  void takeUpByKeys(String line) {
+  /** Finds a line by its number with the keys only; its bar has the focus. */
+  void goTo(String line) {
     browser.script("document.activeElement.blur()");
     keys("/");
     browser.present("#find:focus");
-    keys(line);
+    keys(Keys.chord(Keys.CONTROL, "a"), line);
     browser.says(".hits button", line);
     keys(Keys.ENTER);
     browser.present(".wall [data-line='" + line + "']:focus");
+  }
+
+  /** Finds a line with the keys only, and takes it up. */
+  void takeUpByKeys(String line) {
+    goTo(line);
     keys("m");
     browser.present(".ghost:not([hidden])");
   }

@@ -120,8 +120,8 @@ class WallMovesTest {
   void aRunThatIsPromisedStays() throws Exception {
     Goal goal = Goal.in(plant);
     long version = plant.version();
-    hand.takeUpByKeys(goal.line());
-    hand.keys(Keys.ESCAPE, "p");
+    hand.goTo(goal.line());
+    hand.keys("p");
     waitForVersion(version + 1);
     hand.dragBehind(goal.line(), goal.after());
     browser.says("[role=status]", goal.line() + " is promised to the floor; let it go first");
