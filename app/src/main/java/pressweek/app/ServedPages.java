@@ -25,17 +25,7 @@ final class ServedPages implements PageServer {
       String words = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
       throw new IllegalStateException(words, e);
     }
-    return new Running() {
-      @Override
-      public String address() {
-        return server.address();
-      }
-
-      @Override
-      public void close() {
-        server.close();
-      }
-    };
+    return new Running(server.address(), server::close);
   }
 
   private static Listening listening(Place place) {

@@ -162,7 +162,7 @@ final class Search {
     Rounds.Rough rough = new Rounds.Rough(week.jobCount(), limits.seed());
     double from = limits.done(annealing.moves());
     double length = 0;
-    while (!stopped.get() && from + length / 2 < Rounds.ROUGH_SHARE) {
+    while (!stopped.get() && from + length / 2 < rough.share()) {
       double begun = from;
       long before = annealing.moves();
       Pace pace =
@@ -175,6 +175,7 @@ final class Search {
               () -> best.offer(annealing.best(), annealing.bestCost())));
       from = limits.done(annealing.moves());
       length = from - begun;
+      rough.lasted(length);
     }
     return from;
   }

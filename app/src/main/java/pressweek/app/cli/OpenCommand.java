@@ -148,7 +148,7 @@ final class OpenCommand implements Callable<Integer> {
         .addShutdownHook(
             new Thread(
                 () -> {
-                  running.close();
+                  running.close().run();
                   ended.countDown();
                 }));
     String number =

@@ -45,12 +45,11 @@ public interface PageServer {
    */
   Optional<String> person(Desk desk, String name, String role, String password) throws StoreTrouble;
 
-  /** Pages that are served. */
-  interface Running extends AutoCloseable {
-    /** The address to open. */
-    String address();
-
-    @Override
-    void close();
-  }
+  /**
+   * Pages that are served.
+   *
+   * @param address the address to open
+   * @param close ends serving them
+   */
+  record Running(String address, Runnable close) {}
 }

@@ -26,7 +26,9 @@ import picocli.CommandLine.Spec;
       SheetCommand.class,
       PractiseCommand.class,
       AuditCommand.class,
-      HeadingsCommand.class
+      HeadingsCommand.class,
+      BackUpCommand.class,
+      RestoreCommand.class
     },
     versionProvider = RootCommand.Version.class)
 public final class RootCommand implements Runnable {

@@ -20,6 +20,11 @@ final class StoreOption {
     return Store.open(place(folder));
   }
 
+  /** The same where one must be there already. */
+  Store existing(Path folder) throws StoreTrouble {
+    return Store.existing(place(folder));
+  }
+
   /** A file or an address. */
   String place(Path folder) {
     if (!store.isEmpty()) {

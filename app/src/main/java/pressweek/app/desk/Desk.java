@@ -45,8 +45,12 @@ public final class Desk {
   private final FolderLook folder;
   private final Clock clock;
   private final List<Consumer<DeskEvent>> listeners = new CopyOnWriteArrayList<>();
-  private Optional<Standing> standing = Optional.empty();
-  private Optional<Editing> editing = Optional.empty();
+  private Present present = Present.NONE;
+
+  /** The week as it was last read from the store, and what edits it. */
+  private record Present(Optional<Standing> standing, Optional<Editing> editing) {
+    static final Present NONE = new Present(Optional.empty(), Optional.empty());
+  }
 
   /**
    * A desk on a store.
@@ -96,13 +100,15 @@ public final class Desk {
     Optional<DeskState> kept = store.deskStates().current();
     boolean known =
         kept.isPresent()
-            && standing.isPresent()
-            && standing.get().version() == kept.get().version();
+            && present.standing().isPresent()
+            && present.standing().get().version() == kept.get().version();
     if (!known) {
-      standing = kept.isPresent() ? Optional.of(stand(kept.get())) : Optional.empty();
-      editing = Optional.empty();
+      present =
+          kept.isPresent()
+              ? new Present(Optional.of(stand(kept.get())), Optional.empty())
+              : Present.NONE;
     }
-    return standing;
+    return present.standing();
   }
 
   private Standing stand(DeskState state) throws StoreTrouble {
@@ -186,19 +192,35 @@ public final class Desk {
   }
 
   private Editing editing() {
-    if (editing.isEmpty()) {
-      editing = Optional.of(new Editing(standing.orElseThrow().week()));
+    if (present.editing().isEmpty()) {
+      Editing hands = new Editing(present.standing().orElseThrow().week());
+      present = new Present(present.standing(), Optional.of(hands));
     }
-    return editing.get();
+    return present.editing().get();
+  }
+
+  private Edited edited(Edit edit) throws StoreTrouble, IOException {
+    if (!(edit instanceof Edit.Split) && !(edit instanceof Edit.Join)) {
+      return editing().edit(edit);
+    }
+    Standing now = standing().orElseThrow();
+    if (!filesChanged(now).isEmpty()) {
+      return new Edited.Refused("files of the folder are not as they were; take them first");
+    }
+    Splitting splitting = new Splitting(folder.look().folder(), folder.nowMin());
+    return edit instanceof Edit.Split split
+        ? splitting.split(now.week(), split)
+        : splitting.join(now.week(), (Edit.Join) edit);
   }
 
   /** Makes an edit. */
-  public synchronized Taken edit(long version, Edit edit, Change change) throws StoreTrouble {
+  public synchronized Taken edit(long version, Edit edit, Change change)
+      throws StoreTrouble, IOException {
     Optional<Taken> old = old(version);
     if (old.isPresent()) {
       return old.get();
     }
-    Edited edited = editing().edit(edit);
+    Edited edited = edited(edit);
     if (edited instanceof Edited.Refused refused) {
       return new Taken.Refused(refused.why());
     }
@@ -289,7 +311,7 @@ public final class Desk {
       return new Taken.Refused("the audit rejects the plan: " + now.findings().get(0));
     }
     store.plans().give(new GivenPlan(number, now.week().body(), change));
-    standing = Optional.empty();
+    present = Present.NONE;
     tell(new DeskEvent.Changed(version, change.by(), "gave out plan " + number));
     return new Taken.Done(standing().orElseThrow());
   }
@@ -302,11 +324,11 @@ public final class Desk {
       return old.get();
     }
     FolderLook.Look look = folder.look();
-    Optional<Problem> problem = look.week().problem();
+    DeskWeek week = standing().orElseThrow().week();
+    Optional<Problem> problem = new Splitting(look.folder(), folder.nowMin()).problem(week.marks());
     if (problem.isEmpty()) {
       return new Taken.Refused("the files have errors; correct them first");
     }
-    DeskWeek week = standing().orElseThrow().week();
     return keep(
         onFiles(week, look, problem.get()), "took the files of the folder", version, change);
   }

@@ -18,7 +18,7 @@ import pressweek.data.plan.Plan;
 
 /**
  * The week as it lies on the desk: a plan, and what was set by hand. It is kept as an archive of
- * {@code plan.json} and two lists, a line a row, the reason after a tab.
+ * {@code plan.json} and three lists, a line a row, the reason or the pieces after a tab.
  *
  * @param plan the plan; promised and held lines are promises of its problem
  * @param marks what was set by hand
@@ -27,6 +27,7 @@ public record DeskWeek(Plan plan, Marks marks) {
   private static final String PLAN = "plan.json";
   private static final String HELD = "held";
   private static final String LEFT_OUT = "left-out";
+  private static final String SPLIT = "split";
 
   /** The week as it is kept. */
   Body body() {
@@ -37,6 +38,9 @@ public record DeskWeek(Plan plan, Marks marks) {
       StringBuilder out = new StringBuilder();
       marks.leftOut().forEach((line, why) -> out.append(line + "\t" + oneLine(why) + "\n"));
       put(zip, LEFT_OUT, out.toString());
+      StringBuilder parts = new StringBuilder();
+      marks.splits().forEach((line, pieces) -> parts.append(line + "\t" + pieces + "\n"));
+      put(zip, SPLIT, parts.toString());
     } catch (IOException e) {
       throw new UncheckedIOException("an archive in memory", e);
     }
@@ -77,13 +81,19 @@ public record DeskWeek(Plan plan, Marks marks) {
                 () -> new IllegalStateException("the week that was kept: " + reading.errors()));
     Set<String> held = new TreeSet<>();
     parts.getOrDefault(HELD, "").lines().filter(l -> !l.isBlank()).forEach(held::add);
-    Map<String, String> out = new LinkedHashMap<>();
+    Map<String, Integer> splits = new LinkedHashMap<>();
+    rows(parts, SPLIT).forEach((line, pieces) -> splits.put(line, Integer.valueOf(pieces)));
+    return new DeskWeek(plan, new Marks(held, rows(parts, LEFT_OUT), splits));
+  }
+
+  private static Map<String, String> rows(Map<String, String> parts, String name) {
+    Map<String, String> rows = new LinkedHashMap<>();
     parts
-        .getOrDefault(LEFT_OUT, "")
+        .getOrDefault(name, "")
         .lines()
         .map(l -> l.split("\t", 2))
         .filter(l -> l.length == 2)
-        .forEach(l -> out.put(l[0], l[1]));
-    return new DeskWeek(plan, new Marks(held, out));
+        .forEach(l -> rows.put(l[0], l[1]));
+    return rows;
   }
 }

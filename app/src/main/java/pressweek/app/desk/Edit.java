@@ -23,6 +23,12 @@ public sealed interface Edit {
   /** The line is not planned. */
   record LeaveOut(String line, String reason) implements Edit {}
 
+  /** A line is made in two parts, the first of so many pieces, which may run at the same time. */
+  record Split(String line, int pieces) implements Edit {}
+
+  /** The parts of a line that was split by hand are one again. */
+  record Join(String line) implements Edit {}
+
   /** A line that is unplaced gets the place where it costs least. */
   record TakeIn(String line) implements Edit {}
 }

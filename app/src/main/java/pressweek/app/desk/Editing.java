@@ -59,7 +59,9 @@ public final class Editing {
     if (edit instanceof Edit.LeaveOut out) {
       return leaveOut(out);
     }
-    return takeIn(edit.line());
+    return edit instanceof Edit.TakeIn in
+        ? takeIn(in.line())
+        : new Edited.Refused("the files are wanted for that");
   }
 
   /** Why a line cannot go to a press; empty when it can. */

@@ -49,6 +49,11 @@ public final class FolderLook {
     return path;
   }
 
+  /** The present, for a plant that does not say when its plan starts. */
+  int nowMin() {
+    return nowMin;
+  }
+
   /** The folder as it is now. */
   public synchronized Look look() throws IOException {
     List<String> now = stamps(path);

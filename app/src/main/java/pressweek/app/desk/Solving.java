@@ -40,8 +40,12 @@ public final class Solving implements AutoCloseable {
             made.setDaemon(true);
             return made;
           });
-  private Optional<Going> going = Optional.empty();
-  private Optional<Proposal> proposal = Optional.empty();
+  private State state = State.NONE;
+
+  /** The search that goes on, or what the last one found. */
+  private record State(Optional<Going> going, Optional<Proposal> proposal) {
+    static final State NONE = new State(Optional.empty(), Optional.empty());
+  }
 
   /**
    * A search that goes on.
@@ -67,12 +71,12 @@ public final class Solving implements AutoCloseable {
 
   /** The search that goes on; empty for none. */
   public synchronized Optional<Going> going() {
-    return going;
+    return state.going();
   }
 
   /** What the last search found and nobody has taken or left yet. */
   public synchronized Optional<Proposal> proposal() {
-    return proposal;
+    return state.proposal();
   }
 
   /**
@@ -113,11 +117,10 @@ public final class Solving implements AutoCloseable {
   }
 
   private synchronized Optional<String> begin(Search search, String by, int seconds) {
-    if (going.isPresent()) {
-      return Optional.of(going.get().by() + " is solving already; stop it or wait");
+    if (state.going().isPresent()) {
+      return Optional.of(state.going().get().by() + " is solving already; stop it or wait");
     }
-    going = Optional.of(new Going(by, seconds, search.stop()));
-    proposal = Optional.empty();
+    state = new State(Optional.of(new Going(by, seconds, search.stop())), Optional.empty());
     thread.execute(() -> run(search));
     return Optional.empty();
   }
@@ -131,8 +134,7 @@ public final class Solving implements AutoCloseable {
       words = "the search failed: " + e.getMessage();
     } finally {
       synchronized (this) {
-        going = Optional.empty();
-        proposal = found;
+        state = new State(Optional.empty(), found);
       }
       desk.tell(
           new DeskEvent.Proposed(found.isPresent() ? words : "the search failed; see the log"));
@@ -240,10 +242,10 @@ public final class Solving implements AutoCloseable {
 
   /** Makes the proposal the week. */
   public synchronized Taken take(long version, Change change) throws StoreTrouble {
-    if (proposal.isEmpty()) {
+    if (state.proposal().isEmpty()) {
       return new Taken.Refused("there is no proposal");
     }
-    Proposal found = proposal.get();
+    Proposal found = state.proposal().get();
     if (found.version() != version) {
       return new Taken.Refused(
           "the proposal was made from another week than the one you see; solve again");
@@ -251,14 +253,14 @@ public final class Solving implements AutoCloseable {
     String what = found.from() == Proposal.From.SOLVE ? "solved the week" : "repaired the week";
     Taken taken = desk.keep(found.week(), what, version, change);
     if (taken instanceof Taken.Done) {
-      proposal = Optional.empty();
+      leave();
     }
     return taken;
   }
 
   /** Keeps the week as it is. */
   public synchronized void leave() {
-    proposal = Optional.empty();
+    state = new State(state.going(), Optional.empty());
   }
 
   @Override

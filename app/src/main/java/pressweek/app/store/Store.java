@@ -1,5 +1,6 @@
 package pressweek.app.store;
 
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -35,6 +36,21 @@ public final class Store implements AutoCloseable {
    */
   public static Store open(String target) throws StoreTrouble {
     return open(target, SqliteSettings.usual());
+  }
+
+  /**
+   * Opens a store that must be there.
+   *
+   * @throws StoreTrouble with words for a person, also when there is none
+   */
+  public static Store existing(String target) throws StoreTrouble {
+    if (!target.startsWith("jdbc:") && !Files.isRegularFile(Path.of(target))) {
+      throw new StoreTrouble(
+          StoreTrouble.Kind.UNREACHABLE,
+          "There is no file " + target,
+          "Name the file that the pages were opened with");
+    }
+    return open(target);
   }
 
   static Store open(String target, SqliteSettings settings) throws StoreTrouble {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
@@ -21,7 +22,7 @@ final class Asked {
 
   private final Context context;
   private final Instant at;
-  private Optional<JsonNode> body = Optional.empty();
+  private JsonNode body = MissingNode.getInstance();
 
   Asked(Context context, Instant at) {
     this.context = context;
@@ -57,10 +58,10 @@ final class Asked {
   }
 
   private JsonNode body() {
-    if (body.isEmpty()) {
-      body = Optional.of(parsed());
+    if (body.isMissingNode()) {
+      body = parsed();
     }
-    return body.get();
+    return body;
   }
 
   private JsonNode parsed() {

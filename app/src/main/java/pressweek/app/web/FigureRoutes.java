@@ -80,13 +80,9 @@ final class FigureRoutes {
     row(rows, "late_min", "time late, all lines together")
         .put("value", f.lateMin())
         .put("unit", "min");
-    row(rows, "changes", "changes, and molds taken off")
-        .put("value", f.changes())
-        .put("unit", "");
+    row(rows, "changes", "changes, and molds taken off").put("value", f.changes()).put("unit", "");
     row(rows, "change_min", "time of changes").put("value", f.changeMin()).put("unit", "min");
-    row(rows, "purge_kg", "resin purged")
-        .put("value", f.purgeG() / GRAMS_PER_KG)
-        .put("unit", "kg");
+    row(rows, "purge_kg", "resin purged").put("value", f.purgeG() / GRAMS_PER_KG).put("unit", "kg");
     row(rows, "cost", "avoidable cost").put("value", f.avoidableCost()).put("unit", "money");
   }
 

@@ -39,7 +39,11 @@ final class FileRoutes {
     List<Route> all =
         new ArrayList<>(
             List.of(
-                get("/api/files", Right.FILES, "the files and what is wrong with them", this::files),
+                get(
+                    "/api/files",
+                    Right.FILES,
+                    "the files and what is wrong with them",
+                    this::files),
                 post(
                     "/api/files",
                     Right.TAKE_FILES,
@@ -75,8 +79,7 @@ final class FileRoutes {
     ArrayNode files = json.putArray("files");
     for (Map.Entry<String, String> file : inputs.entrySet()) {
       boolean same = file.getValue().equals(then.getOrDefault(file.getKey(), ""));
-      files.add(
-          folder.file(file.getKey()).put("changed", !same).put("sha", file.getValue()));
+      files.add(folder.file(file.getKey()).put("changed", !same).put("sha", file.getValue()));
     }
     json.set("findings", folder.findings(look.week()));
     json.set("unplaced", FolderJson.unplaced(look.week()));
@@ -98,6 +101,8 @@ final class FileRoutes {
         asked.answer(staged(staging.of(person), upload.left()));
       }
     } catch (Upload.Faulty e) {
+      // What is left of the request is not read as the next one.
+      asked.context().header("Connection", "close");
       asked.refuse(e.status(), String.valueOf(e.getMessage()));
     }
   }

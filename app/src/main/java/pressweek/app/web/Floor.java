@@ -19,8 +19,10 @@ final class Floor {
       "There is no plan yet: the page Files says what is wrong with the folder.";
 
   private final Desk desk;
-  private Optional<FloorPlan> shown = Optional.empty();
-  private String shownOf = "";
+  private Kept kept = new Kept("", Optional.empty());
+
+  /** What was shown last, and of which plan that is. */
+  private record Kept(String of, Optional<FloorPlan> plan) {}
 
   Floor(Desk desk) {
     this.desk = desk;
@@ -38,31 +40,27 @@ final class Floor {
       return Optional.empty();
     }
     String of = "draft " + draft.get().version();
-    if (!of.equals(shownOf)) {
+    if (!of.equals(kept.of())) {
       Plan plan = draft.get().week().plan();
-      shown =
-          Optional.of(
-              new FloorPlan(
-                  plan, true, Handover.none(), draft.get().findings(), desk.nowMin()));
-      shownOf = of;
+      FloorPlan floorPlan =
+          new FloorPlan(plan, true, Handover.none(), draft.get().findings(), desk.nowMin());
+      kept = new Kept(of, Optional.of(floorPlan));
     }
-    return shown;
+    return kept.plan();
   }
 
   private Optional<FloorPlan> given(String of) throws StoreTrouble {
-    if (!of.equals(shownOf)) {
+    if (!of.equals(kept.of())) {
       Optional<Plan> plan = desk.lastGivenOut();
-      shown = plan.isPresent() ? Optional.of(floorPlan(plan.get())) : Optional.empty();
-      shownOf = of;
+      kept = new Kept(of, plan.isPresent() ? Optional.of(floorPlan(plan.get())) : Optional.empty());
     }
-    return shown;
+    return kept.plan();
   }
 
   /** A plan is audited before it is given out. */
   private FloorPlan floorPlan(Plan plan) throws StoreTrouble {
     String replaces = plan.head().replaces();
-    Optional<Plan> earlier =
-        replaces.isEmpty() ? Optional.empty() : desk.givenOut(replaces);
+    Optional<Plan> earlier = replaces.isEmpty() ? Optional.empty() : desk.givenOut(replaces);
     Handover handover = earlier.map(e -> Handover.between(e, plan)).orElse(Handover.none());
     return new FloorPlan(plan, false, handover, List.of(), desk.nowMin());
   }

@@ -13,7 +13,9 @@ import pressweek.reports.write.Edition;
 import pressweek.reports.write.PlanFiles;
 import pressweek.reports.write.PlanLists;
 
-/** A plan that the floor's pages show, with its lists and papers, each made when first asked for. */
+/**
+ * A plan that the floor's pages show, with its lists and papers, each made when first asked for.
+ */
 final class FloorPlan {
   private final PlanBook book;
   private final boolean draft;

@@ -12,10 +12,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import pressweek.app.desk.Desk;
 import pressweek.app.desk.Solving;
 import pressweek.app.desk.Standing;
@@ -47,6 +49,8 @@ final class FloorRoutes {
           "quantity",
           "due",
           "needs");
+
+  private static final Set<String> TIMES = Set.of("at", "until", "due");
 
   private final Desk desk;
   private final Solving solving;
@@ -144,11 +148,19 @@ final class FloorRoutes {
       List<String> cells = new ArrayList<>();
       for (String column : COLUMNS) {
         JsonNode cell = event.path(column);
-        cells.add(quoted(cell.isValueNode() && !cell.isNull() ? cell.asText() : ""));
+        cells.add(quoted(text(column, cell)));
       }
       text.append(String.join(",", cells)).append('\n');
     }
     return text.toString();
+  }
+
+  /** A time may be given in minutes since 1970. */
+  private static String text(String column, JsonNode cell) {
+    if (TIMES.contains(column) && cell.isIntegralNumber() && cell.canConvertToInt()) {
+      return Instant.ofEpochSecond(cell.intValue() * 60L).toString();
+    }
+    return cell.isValueNode() && !cell.isNull() ? cell.asText() : "";
   }
 
   /** A cell by RFC 4180. */

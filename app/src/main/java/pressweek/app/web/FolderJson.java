@@ -34,8 +34,7 @@ final class FolderJson {
   ObjectNode file(String name) throws IOException {
     ObjectNode json = Asked.object().put("name", name);
     boolean table = FileNames.known(name).filter(InputFile::table).isPresent();
-    Optional<FileRows> rows =
-        table ? FileRows.of(folder.resolve(name)) : Optional.empty();
+    Optional<FileRows> rows = table ? FileRows.of(folder.resolve(name)) : Optional.empty();
     rows.ifPresent(r -> json.put("rows", r.count()));
     return json;
   }

@@ -61,8 +61,7 @@ final class HeadingRoutes {
     if (!Files.isRegularFile(file)) {
       throw new NotFoundResponse("there is no " + name + " yet");
     }
-    Map<String, List<String>> samples =
-        FileRows.of(file).map(FileRows::samples).orElse(Map.of());
+    Map<String, List<String>> samples = FileRows.of(file).map(FileRows::samples).orElse(Map.of());
     ObjectNode json = Asked.object().put("file", name);
     ArrayNode columns = json.putArray("columns");
     ObjectNode same = json.putObject("same");
@@ -89,7 +88,8 @@ final class HeadingRoutes {
     Map<String, String> mapping = mapping(asked.node("mapping"), table);
     String person = asked.who().name();
     boolean beside = staging.of(person).files().containsKey(name);
-    List<InputError> errors = beside ? beside(person, table, mapping) : inFolder(asked, table, mapping);
+    List<InputError> errors =
+        beside ? beside(person, table, mapping) : inFolder(asked, table, mapping);
     if (!errors.isEmpty()) {
       asked.refuse(422, "nothing was kept: " + errors.get(0));
       return;
@@ -109,8 +109,7 @@ final class HeadingRoutes {
     Map<String, String> headings = new LinkedHashMap<>();
     for (Map.Entry<String, JsonNode> one : json.properties()) {
       String column = one.getValue().asText("");
-      Optional<String> known =
-          column.isEmpty() ? Optional.of("") : Headings.column(table, column);
+      Optional<String> known = column.isEmpty() ? Optional.of("") : Headings.column(table, column);
       if (!one.getValue().isTextual() || known.isEmpty()) {
         throw new BadRequestResponse(
             "\"" + one.getKey() + "\" is mapped to what is no column of " + table.fileName());

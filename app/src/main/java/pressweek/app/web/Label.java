@@ -55,8 +55,7 @@ final class Label {
   String words(Optional<Pull> next, boolean known) {
     if (next.isPresent()) {
       Pull pull = next.get();
-      return "%s: %,d %s for %s."
-          .formatted(text, pull.pieces(), pull.insert(), pull.press());
+      return "%s: %,d %s for %s.".formatted(text, pull.pieces(), pull.insert(), pull.press());
     }
     if (known) {
       return text + ": brought already.";

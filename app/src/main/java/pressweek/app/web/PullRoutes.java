@@ -143,7 +143,6 @@ final class PullRoutes {
     Optional<PullRow> next =
         meant.stream()
             .filter(r -> !ticks.containsKey(keys.of(r.pull())))
-            
             .min(Comparator.comparingInt(PullRow::needByMin));
     ObjectNode json = Asked.object().put("key", next.map(r -> keys.of(r.pull())).orElse(""));
     asked.answer(json.put("words", label.words(next.map(PullRow::pull), !meant.isEmpty())));

@@ -22,6 +22,13 @@ final class Routes {
     all.addAll(new CodeRoutes(desk).routes());
     all.addAll(new FigureRoutes(desk).routes());
     all.addAll(new FileRoutes(desk).routes());
+    List<Route> described = List.copyOf(all);
+    all.add(
+        Route.get(
+            "/api/openapi.json",
+            Right.KNOWN,
+            "this description",
+            asked -> asked.answer(OpenApi.of(described))));
     return List.copyOf(all);
   }
 }

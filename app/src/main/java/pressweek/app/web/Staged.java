@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
+import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -54,7 +55,7 @@ record Staged(SortedMap<String, byte[]> files) {
     try {
       for (InputFile file : InputFile.values()) {
         boolean replaced = FileNames.names(file).stream().anyMatch(files::containsKey);
-        for (String name : replaced ? java.util.List.<String>of() : FileNames.names(file)) {
+        for (String name : replaced ? List.<String>of() : FileNames.names(file)) {
           if (Files.isRegularFile(folder.resolve(name))) {
             Files.copy(folder.resolve(name), copy.resolve(name));
           }

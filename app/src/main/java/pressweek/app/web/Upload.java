@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -23,6 +24,7 @@ import java.util.TreeMap;
 record Upload(SortedMap<String, byte[]> files, Map<String, String> left) {
   private static final int MOST_FILES = 60;
   private static final long MOST_BYTES_OF_FILE = 20_000_000;
+  private static final long MOST_READ_AWAY = 200_000_000;
   private static final int LONGEST_NAME = 100;
 
   /** What is wrong with an upload. */
@@ -43,10 +45,11 @@ record Upload(SortedMap<String, byte[]> files, Map<String, String> left) {
   /** Reads what came with a request; nothing of it reaches the disk. */
   static Upload of(HttpServletRequest request) throws Faulty, IOException {
     String type = Optional.ofNullable(request.getContentType()).orElse("");
-    if (!type.toLowerCase(java.util.Locale.ROOT).startsWith("multipart/form-data")) {
+    if (!type.toLowerCase(Locale.ROOT).startsWith("multipart/form-data")) {
       throw new Faulty(415, "the request brings no files; expected multipart/form-data");
     }
     if (request.getContentLengthLong() > Staging.MOST_BYTES) {
+      readAway(request);
       throw tooLarge();
     }
     Collection<Part> parts = parts(request);
@@ -61,6 +64,13 @@ record Upload(SortedMap<String, byte[]> files, Map<String, String> left) {
     return new Upload(files, left);
   }
 
+  /**
+   * A browser hears the answer only when it could send all it had; beyond a limit it is cut off.
+   */
+  private static void readAway(HttpServletRequest request) throws IOException {
+    request.getInputStream().skip(MOST_READ_AWAY);
+  }
+
   private static void put(Part part, SortedMap<String, byte[]> files, Map<String, String> left)
       throws Faulty, IOException {
     String name = Optional.ofNullable(part.getSubmittedFileName()).orElse("");
@@ -72,6 +82,8 @@ record Upload(SortedMap<String, byte[]> files, Map<String, String> left) {
       left.put(seen, FileNames.whyNot(name));
     } else if (files.containsKey(name)) {
       throw new Faulty(400, name + " came twice; expected it once");
+    } else if (part.getSize() > MOST_BYTES_OF_FILE) {
+      throw tooLarge();
     } else {
       try (InputStream in = part.getInputStream()) {
         files.put(name, in.readAllBytes());
@@ -80,19 +92,28 @@ record Upload(SortedMap<String, byte[]> files, Map<String, String> left) {
   }
 
   private static Collection<Part> parts(HttpServletRequest request) throws Faulty, IOException {
-    int inMemory = Math.toIntExact(MOST_BYTES_OF_FILE) + 1;
+    long most = Staging.MOST_BYTES;
     MultipartConfigElement limits =
         new MultipartConfigElement(
-            System.getProperty("java.io.tmpdir", ""), MOST_BYTES_OF_FILE, Staging.MOST_BYTES, inMemory);
+            System.getProperty("java.io.tmpdir", ""), most, most, Math.toIntExact(most));
     request.setAttribute(MultipartUtil.MULTIPART_CONFIG_ATTRIBUTE, limits);
     try {
       return request.getParts();
     } catch (ServletException | IllegalStateException | IOException e) {
-      String said = String.valueOf(e.getMessage()) + e.getCause();
-      throw said.contains("max") || said.contains("exceed") || said.contains("large")
+      throw isTooLarge(e)
           ? tooLarge()
           : new Faulty(400, "the files cannot be read from the request; expected them whole");
     }
+  }
+
+  /** Whether a limit was met, which the server tells by the words of what lies beneath. */
+  private static boolean isTooLarge(Throwable trouble) {
+    for (Throwable t = trouble; t != null; t = t.getCause()) {
+      if (String.valueOf(t.getMessage()).contains("exceed")) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Faulty tooLarge() {

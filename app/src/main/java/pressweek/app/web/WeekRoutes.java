@@ -22,6 +22,7 @@ import pressweek.solver.why.Placement;
 final class WeekRoutes {
   private static final int MOST_PLACES = 40;
   private static final int MOST_PLACE = 100_000;
+  private static final int MOST_PIECES = 100_000_000;
 
   private final Desk desk;
   private final Solving solving;
@@ -186,9 +187,11 @@ final class WeekRoutes {
       case "release" -> new Edit.Release(line);
       case "leave-out" -> new Edit.LeaveOut(line, asked.optional("why").orElse(""));
       case "take-in" -> new Edit.TakeIn(line);
+      case "split" -> new Edit.Split(line, asked.number("pieces", 1, MOST_PIECES));
+      case "join" -> new Edit.Join(line);
       default ->
           throw new BadRequestResponse(
-              "\"kind\" is another thing; expected move, promise, let-go, hold, release, leave-out or take-in");
+              "\"kind\" is another thing; expected move, promise, let-go, hold, release, leave-out, take-in, split or join");
     };
   }
 }

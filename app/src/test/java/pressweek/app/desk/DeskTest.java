@@ -6,85 +6,19 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import pressweek.app.plan.Replanner;
 import pressweek.app.store.Store;
 import pressweek.app.store.StoreTrouble;
-import pressweek.app.store.row.Change;
-import pressweek.data.files.At;
-import pressweek.data.files.EventKind;
-import pressweek.data.floor.FloorEvent;
-import pressweek.data.plan.Plan;
 import pressweek.data.plan.Run;
 import pressweek.data.plan.Settings;
-import pressweek.data.problem.PressState;
 import pressweek.solver.Watcher;
 import pressweek.solver.why.Placement;
 
-class DeskTest {
-  private static final Instant NOW = Instant.parse("2026-11-30T05:00:00Z");
-  private static final Change BEA = Change.of("Bea", NOW);
-  private static final Change CARL = Change.of("Carl", NOW);
-
-  @TempDir private Path folder;
-
-  private Path plant;
-  private Store store;
-  private Desk desk;
-
-  @BeforeEach
-  void planned() throws IOException, StoreTrouble {
-    plant = Copied.example("quillback-small", folder.resolve("plant"));
-    store = Store.open(folder.resolve("store.db").toString());
-    desk = opened();
-    desk.begin(new Settings(0, 60, 1), "Bea", Watcher.NONE);
-  }
-
-  private Desk opened() throws IOException {
-    int nowMin = (int) (NOW.getEpochSecond() / 60);
-    return new Desk(store, new FolderLook(plant, nowMin), Clock.fixed(NOW, ZoneOffset.UTC));
-  }
-
-  @AfterEach
-  void close() {
-    store.close();
-  }
-
-  private Standing standing() throws StoreTrouble {
-    return desk.standing().orElseThrow();
-  }
-
-  private Plan plan() throws StoreTrouble {
-    return standing().week().plan();
-  }
-
-  private List<Run> free() throws StoreTrouble {
-    Plan plan = plan();
-    List<Run> free = new ArrayList<>(plan.runs());
-    free.removeIf(
-        r -> plan.problem().floor().promises().stream().anyMatch(p -> p.job().equals(r.job())));
-    free.removeIf(
-        r ->
-            plan.problem().floor().states().stream()
-                .map(PressState::job)
-                .anyMatch(r.job()::equals));
-    return free;
-  }
-
-  private Standing done(Taken taken) {
-    assertThat(taken).isInstanceOf(Taken.Done.class);
-    return ((Taken.Done) taken).standing();
-  }
-
+class DeskTest extends OnDesk {
   @Test
   void theWeekIsKeptAndFoundAgain() throws StoreTrouble, IOException {
     Standing before = standing();
@@ -96,7 +30,7 @@ class DeskTest {
   }
 
   @Test
-  void aMoveDoesWhatItsTrialSaid() throws StoreTrouble {
+  void aMoveDoesWhatItsTrialSaid() throws StoreTrouble, IOException {
     int tried = 0;
     for (Run run : free()) {
       Standing now = standing();
@@ -119,7 +53,7 @@ class DeskTest {
   }
 
   @Test
-  void twoPeopleNeverOverwriteEachOther() throws StoreTrouble {
+  void twoPeopleNeverOverwriteEachOther() throws StoreTrouble, IOException {
     long version = standing().version();
     String line = free().get(0).job();
     Standing after = done(desk.edit(version, new Edit.LeaveOut(line, "no film"), BEA));
@@ -129,7 +63,7 @@ class DeskTest {
   }
 
   @Test
-  void undoAndRedoGoBackAndForth() throws StoreTrouble {
+  void undoAndRedoGoBackAndForth() throws StoreTrouble, IOException {
     DeskWeek first = standing().week();
     String line = free().get(0).job();
     DeskWeek second =
@@ -140,7 +74,7 @@ class DeskTest {
   }
 
   @Test
-  void everyLineCanBeHeldAndReleased() throws StoreTrouble {
+  void everyLineCanBeHeldAndReleased() throws StoreTrouble, IOException {
     for (Run run : free()) {
       Standing before = standing();
       Standing held = done(desk.edit(before.version(), new Edit.Hold(run.job()), BEA));
@@ -163,7 +97,7 @@ class DeskTest {
   }
 
   @Test
-  void whatIsPromisedOrRunningDoesNotMove() throws StoreTrouble {
+  void whatIsPromisedOrRunningDoesNotMove() throws StoreTrouble, IOException {
     Run run = free().get(0);
     done(desk.edit(standing().version(), new Edit.Promise(run.job()), BEA));
     Taken moved = desk.edit(standing().version(), new Edit.Move(run.job(), run.press(), 0), BEA);
@@ -171,54 +105,7 @@ class DeskTest {
   }
 
   @Test
-  void aLineLeftOutStaysOutWhenTheWeekIsSolved() throws StoreTrouble, InterruptedException {
-    String line = free().get(0).job();
-    Standing out = done(desk.edit(standing().version(), new Edit.LeaveOut(line, "no film"), BEA));
-    assertThat(out.week().plan().unplaced())
-        .anyMatch(u -> u.id().equals(line) && u.reason().equals("left out by hand: no film"));
-    Proposal found = solved(out.version());
-    assertThat(found.findings()).isEmpty();
-    assertThat(found.week().plan().runs()).extracting(Run::job).doesNotContain(line);
-    assertThat(found.week().plan().problem().jobs()).anyMatch(j -> j.id().equals(line));
-  }
-
-  private Proposal solved(long version) throws StoreTrouble, InterruptedException {
-    CountDownLatch there = new CountDownLatch(1);
-    desk.listen(
-        event -> {
-          if (event instanceof DeskEvent.Proposed) {
-            there.countDown();
-          }
-        });
-    try (Solving solving = new Solving(desk)) {
-      assertThat(solving.solve(version, 1, "Bea")).isEmpty();
-      there.await();
-      return solving.proposal().orElseThrow();
-    }
-  }
-
-  @Test
-  void aProposalIsTakenOnlyForTheWeekItWasMadeFrom() throws StoreTrouble, InterruptedException {
-    CountDownLatch there = new CountDownLatch(1);
-    desk.listen(e -> there.countDown());
-    try (Solving solving = new Solving(desk)) {
-      assertThat(solving.solve(standing().version(), 1, "Bea")).isEmpty();
-      assertThat(solving.solve(standing().version(), 1, "Carl"))
-          .contains("Bea is solving already; stop it or wait");
-      solving.stop();
-      there.await();
-      while (solving.going().isPresent()) {
-        Thread.onSpinWait();
-      }
-      done(desk.edit(standing().version(), new Edit.Hold(free().get(0).job()), CARL));
-      assertThat(solving.take(standing().version(), BEA)).isInstanceOf(Taken.Refused.class);
-      solving.leave();
-      assertThat(solving.proposal()).isEmpty();
-    }
-  }
-
-  @Test
-  void thePlanOfTheFloorIsTheOneThatWasGivenOutLast() throws StoreTrouble {
+  void thePlanOfTheFloorIsTheOneThatWasGivenOutLast() throws StoreTrouble, IOException {
     assertThat(desk.lastGivenOut()).isEmpty();
     String first = plan().head().number();
     Standing given = done(desk.giveOut(standing().version(), BEA));
@@ -251,49 +138,7 @@ class DeskTest {
   }
 
   @Test
-  void aRepairMovesWhatAPressHadAndIsAudited() throws StoreTrouble, IOException {
-    Run run = free().get(0);
-    int now = plan().problem().plant().hours().startMin();
-    FloorEvent away =
-        new FloorEvent(
-            new At("events.csv", 2),
-            EventKind.PRESS_AWAY,
-            run.press(),
-            now,
-            now + 24 * 60,
-            1,
-            "broken");
-    Replanner.Happened happened =
-        new Replanner.Happened(List.of(away), List.of(), now, java.util.Map.of());
-    CountDownLatch there = new CountDownLatch(1);
-    desk.listen(
-        e -> {
-          if (e instanceof DeskEvent.Proposed) {
-            there.countDown();
-          }
-        });
-    try (Solving solving = new Solving(desk)) {
-      assertThat(solving.repair(standing().version(), happened, 1, "Bea")).isEmpty();
-      awaited(there);
-      Proposal found = solving.proposal().orElseThrow();
-      assertThat(found.findings()).isEmpty();
-      assertThat(found.week().plan().runs())
-          .noneMatch(r -> r.press().equals(run.press()) && r.startMin() < now + 24 * 60);
-      Standing taken = done(solving.take(standing().version(), BEA));
-      assertThat(taken.state().what()).isEqualTo("repaired the week");
-    }
-  }
-
-  private static void awaited(CountDownLatch latch) {
-    try {
-      latch.await();
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
-  }
-
-  @Test
-  void linesAndPressesThatAreNotThereAreRefusedInWords() throws StoreTrouble {
+  void linesAndPressesThatAreNotThereAreRefusedInWords() throws StoreTrouble, IOException {
     long version = standing().version();
     assertThat(desk.edit(version, new Edit.Hold("none/1"), BEA))
         .isEqualTo(

@@ -65,7 +65,8 @@ class FigureRoutesTest {
       late += press.path("lateLines").asInt();
     }
     assertThat(run).isPositive();
-    assertThat(late).isEqualTo(pages.desk.standing().orElseThrow().week().plan().figures().lateLines());
+    assertThat(late)
+        .isEqualTo(pages.desk.standing().orElseThrow().week().plan().figures().lateLines());
   }
 
   @Test

@@ -65,7 +65,8 @@ class ListRoutesTest {
   void unknownNamesAreNotThere() throws Exception {
     assertThat(pages.get("/api/lists/none").status()).isEqualTo(404);
     assertThat(pages.get("/papers/none.html").status()).isEqualTo(404);
-    for (String path : List.of("/papers/../plant.json", "/papers/%2e%2e/plant.json", "/papers/..%2fx")) {
+    for (String path :
+        List.of("/papers/../plant.json", "/papers/%2e%2e/plant.json", "/papers/..%2fx")) {
       assertThat(pages.get(path).status()).as(path).isIn(400, 404);
     }
   }
@@ -92,8 +93,7 @@ class ListRoutesTest {
   void paperRunsNothingButItsOwnStyle() throws Exception {
     for (String name : List.of("index.html", "papers/changes.html", "papers/labels.html")) {
       OpenPages.Answer answer = pages.get("/papers/" + name);
-      String policy =
-          answer.response().headers().firstValue("Content-Security-Policy").orElse("");
+      String policy = answer.response().headers().firstValue("Content-Security-Policy").orElse("");
       assertThat(policy)
           .startsWith("default-src 'none'")
           .contains("style-src 'sha256-")

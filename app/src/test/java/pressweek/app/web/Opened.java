@@ -53,6 +53,11 @@ final class Opened implements AutoCloseable {
     return opened;
   }
 
+  /** As it is said. */
+  static Opened by(Path folder, Listening listening) throws IOException, StoreTrouble {
+    return new Opened(folder, listening, true);
+  }
+
   /** Behind a proxy, with login. */
   static Opened network(Path folder) throws IOException, StoreTrouble {
     Set<String> names = Set.of("localhost", "127.0.0.1");

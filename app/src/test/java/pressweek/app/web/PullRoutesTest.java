@@ -123,7 +123,11 @@ class PullRoutesTest {
     String key = keyOf(3);
     OpenPages.Answer answer =
         tick(
-            "{\"id\":\"" + good + "\",\"key\":\"" + key + "\",\"pieces\":5,\"short\":7,\"reason\":\"bin empty\"}",
+            "{\"id\":\""
+                + good
+                + "\",\"key\":\""
+                + key
+                + "\",\"pieces\":5,\"short\":7,\"reason\":\"bin empty\"}",
             "{\"id\":\"" + bare + "\",\"key\":\"" + key + "\",\"pieces\":5,\"short\":7}",
             "{\"id\":\"" + minus + "\",\"key\":\"" + key + "\",\"pieces\":-5}",
             "{\"id\":\"17\",\"key\":\"" + key + "\",\"pieces\":5}");

@@ -54,14 +54,25 @@ class WithoutPlanTest {
   @Test
   void pagesAreServedToAnybodyAndHoldNothing() throws Exception {
     String[] names = {
-      "/", "/pulls", "/changes", "/crew", "/codes", "/figures", "/files", "/history", "/users",
+      "/",
+      "/pulls",
+      "/changes",
+      "/crew",
+      "/codes",
+      "/figures",
+      "/files",
+      "/history",
+      "/users",
       "/login"
     };
     for (String name : names) {
       OpenPages.Answer page = pages.get(name);
       assertThat(page.status()).as(name).isEqualTo(200);
       assertThat(page.type()).as(name).startsWith("text/html");
-      assertThat(page.text()).as(name).contains("<script type=\"module\"").doesNotContain("Quillback");
+      assertThat(page.text())
+          .as(name)
+          .contains("<script type=\"module\"")
+          .doesNotContain("Quillback");
     }
     assertThat(pages.get("/assets/..%2fpages%2fwall.html").status()).isIn(400, 404);
     assertThat(pages.get("/assets/nothing.js").status()).isEqualTo(404);

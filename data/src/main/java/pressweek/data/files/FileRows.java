@@ -3,6 +3,7 @@ package pressweek.data.files;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +23,7 @@ public record FileRows(int count, Map<String, List<String>> samples) {
   private static final int SAMPLES = 3;
 
   public FileRows {
-    samples = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(samples));
+    samples = Collections.unmodifiableMap(new LinkedHashMap<>(samples));
   }
 
   /**
@@ -32,8 +33,7 @@ public record FileRows(int count, Map<String, List<String>> samples) {
    * @throws IOException when it cannot be read at all
    */
   public static Optional<FileRows> of(Path table) throws IOException {
-    Optional<TableSource> source =
-        TableFiles.open(table, FileScan.of(table), new Findings());
+    Optional<TableSource> source = TableFiles.open(table, FileScan.of(table), new Findings());
     if (source.isEmpty()) {
       return Optional.empty();
     }

@@ -176,6 +176,11 @@ public record Folder(
   public Folder withOrders(List<OrderRow> more) {
     List<OrderRow> orders = new ArrayList<>(demand.orders());
     orders.addAll(more);
+    return withOnly(orders);
+  }
+
+  /** The same folder with other order lines. */
+  public Folder withOnly(List<OrderRow> orders) {
     Demand all = new Demand(orders, demand.faulty(), demand.stock(), demand.customerParts());
     return new Folder(path, plant, guide, all, floor, materials, arranged, reading);
   }

@@ -78,6 +78,38 @@ public record OrderRow(
     return with(line, code, needs, new Overrules(mold, inserts, resin, colour));
   }
 
+  /**
+   * One of several parts of the line: {@code line/number}.
+   *
+   * @param pieces pieces of the part
+   */
+  public OrderRow part(int number, int pieces) {
+    OrderRow part = part(number);
+    return new OrderRow(
+        part.at,
+        part.order,
+        part.line,
+        part.customer,
+        part.customerPart,
+        part.revision,
+        part.note,
+        part.item,
+        part.words,
+        pieces,
+        part.requested,
+        part.due,
+        part.weightHundredths,
+        part.earliest,
+        part.needs,
+        part.overPct,
+        part.underPct,
+        part.hold,
+        part.mold,
+        part.inserts,
+        part.resin,
+        part.colour);
+  }
+
   /** One of several parts of the line: {@code line/number}. */
   public OrderRow part(int number) {
     return with(line + "/" + number, item, needs, new Overrules(mold, inserts, resin, colour));

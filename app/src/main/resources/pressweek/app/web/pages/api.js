@@ -44,8 +44,18 @@ async function send(method, path, body) {
 
 /** Asks the server; answers with the JSON it gave (or text), throws `Refused`. Forms go as they are. */
 export async function api(method, path, body) {
-  if (method !== 'GET' && !token && path !== '/api/login') await me();
-  return send(method, path, body);
+  if (method === 'GET' || path === '/api/login') return send(method, path, body);
+  if (!token) await me();
+  const before = token;
+  try {
+    return await send(method, path, body);
+  } catch (refused) {
+    // Pressweek may have been started anew, and the page has the word of the time before.
+    if (refused.status !== 403) throw refused;
+    await me();
+    if (token === before) throw refused;
+    return send(method, path, body);
+  }
 }
 
 /** Who is here and what they may do. With `keep`, what was known last stands in while there is no connection (`offline: true`). */

@@ -46,7 +46,7 @@ function Papers() {
 function Staged({ staged, onTake, onLeave, onMap }) {
   const errors = staged.findings.filter((one) => String(one.severity).toUpperCase() === 'ERROR').length;
   return html`<section class="staged" aria-label="Files not taken yet"><h2>Laid beside the folder, not taken yet</h2>
-    <ul>${staged.stored.map((file) => html`<li key=${file.name}><b>${file.name}</b>${typeof file.rows === 'number' ? `, ${number(file.rows)} rows` : ''}
+    <ul>${staged.stored.map((file) => html`<li key=${file.name}><b>${file.name}</b>${typeof file.rows === 'number' ? `, ${number(file.rows)} ${file.rows === 1 ? 'row' : 'rows'}` : ''}
       ${file.changed === false ? ', the same as in the folder' : ''}${TABLE.test(file.name) ? html` <button type="button" class="plain"
         aria-label=${`Headings of ${file.name}`} onClick=${() => onMap(file.name)}>Which column is which</button>` : ''}</li>`)}</ul>
     ${(staged.left || []).length > 0 && html`<p>Left out:</p><ul>${staged.left.map((one) => html`<li key=${one.name}><b>${one.name}</b>: ${one.words}</li>`)}</ul>`}
@@ -56,6 +56,14 @@ function Staged({ staged, onTake, onLeave, onMap }) {
     <div class="row"><button type="button" class="first" onClick=${onTake}>Take these files into the folder</button>
       <button type="button" onClick=${onLeave}>Leave the folder as it is</button></div>
     <p class="muted">The files that they replace are kept in the folder under replaced.</p></section>`;
+}
+
+// The server refuses more; a browser that is cut off while it sends cannot hear why.
+function tooLarge(files) {
+  const big = files.find(({ file }) => file.size > 20e6);
+  if (big) return `${big.name} has ${size(big.file.size)}; at most 20 MB a file can be taken.`;
+  if (files.length > 60) return `${files.length} files are too many; at most 60 can be taken at once.`;
+  return files.reduce((sum, { file }) => sum + file.size, 0) > 50e6 ? 'The files are too large together; at most 50 MB can be taken at once.' : '';
 }
 
 function useFiles() {
@@ -77,6 +85,8 @@ function useFiles() {
     return { staged: null, said: 'The folder is as it was.' };
   });
   const send = (files) => tried(async () => {
+    const large = tooLarge(files);
+    if (large) return { wrong: large };
     const form = new FormData();
     for (const { file, name } of files) form.append('files', file, name);
     const staged = await api('POST', '/api/files', form);
