@@ -52,7 +52,10 @@ class CodesAndFilesTest {
     browser.press("Decode");
     browser.says("[role=alert]", "Cannot be read:");
     assertThat(browser.present(".bigcode mark").getText()).contains("WHX");
-    browser.driver.findElement(By.cssSelector("button[aria-label='Decode ST50/M8-T/PP-WHT/A2/FC']")).click();
+    browser
+        .driver
+        .findElement(By.cssSelector("button[aria-label='Decode ST50/M8-T/PP-WHT/A2/FC']"))
+        .click();
     browser.says("ol.parts", "white");
   }
 
@@ -70,8 +73,7 @@ class CodesAndFilesTest {
     Path orders = plant.folder.resolve("orders.csv");
     String before = Files.readString(orders);
     int line = (int) before.lines().count() + 1;
-    Files.writeString(
-        orders, before.stripTrailing() + "\n" + ROW + "\n", StandardCharsets.UTF_8);
+    Files.writeString(orders, before.stripTrailing() + "\n" + ROW + "\n", StandardCharsets.UTF_8);
     try {
       Page.FILES.openIn(browser);
       String finding = browser.says("li.finding", "line " + line);
@@ -90,9 +92,16 @@ class CodesAndFilesTest {
     Path kept = plant.folder.resolve("orders.csv");
     String before = Files.readString(kept);
     Path fresh = elsewhere.resolve("orders.csv");
-    Files.writeString(fresh, before.replace("701,1,Tarnbeck Galleys,KB32/M8-B/PP-BLK/ZN,1200", "701,1,Tarnbeck Galleys,KB32/M8-B/PP-BLK/ZN,1300"));
+    Files.writeString(
+        fresh,
+        before.replace(
+            "701,1,Tarnbeck Galleys,KB32/M8-B/PP-BLK/ZN,1200",
+            "701,1,Tarnbeck Galleys,KB32/M8-B/PP-BLK/ZN,1300"));
     Page.FILES.openIn(browser);
-    browser.driver.findElement(By.cssSelector("input[type=file][aria-label=Files]")).sendKeys(fresh.toString());
+    browser
+        .driver
+        .findElement(By.cssSelector("input[type=file][aria-label=Files]"))
+        .sendKeys(fresh.toString());
     browser.says("section.staged", "orders.csv");
     assertThat(Files.readString(kept)).isEqualTo(before);
     browser.press("Take these files into the folder");

@@ -84,8 +84,7 @@ class EachPageTest {
   @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "LOGIN")
   void prints(Page page) throws IOException {
     page.openIn(browser);
-    byte[] pdf =
-        Base64.getDecoder().decode(browser.driver.print(new PrintOptions()).getContent());
+    byte[] pdf = Base64.getDecoder().decode(browser.driver.print(new PrintOptions()).getContent());
     Path kept = Path.of("target", "printed", page.name().toLowerCase(Locale.ROOT) + ".pdf");
     Files.createDirectories(kept.getParent());
     Files.write(kept, pdf);
@@ -120,7 +119,13 @@ class EachPageTest {
         + ": "
         + rule.getNodes().stream()
             .limit(4)
-            .map(n -> n.getTarget() + " " + n.getHtml() + " " + n.getAny().stream().map(c -> c.getMessage()).toList())
+            .map(
+                n ->
+                    n.getTarget()
+                        + " "
+                        + n.getHtml()
+                        + " "
+                        + n.getAny().stream().map(c -> c.getMessage()).toList())
             .toList();
   }
 }

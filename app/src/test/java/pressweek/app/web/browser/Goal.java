@@ -23,7 +23,13 @@ record Goal(String line, String from, String press, String after, int place) {
       String line = run.path("line").asText();
       String from = run.path("press").asText();
       for (JsonNode place : plant.get("/api/week/places?line=" + line).path("places")) {
-        Goal goal = new Goal(line, from, place.path("press").asText(), place.path("after").asText(), place.path("place").asInt());
+        Goal goal =
+            new Goal(
+                line,
+                from,
+                place.path("press").asText(),
+                place.path("after").asText(),
+                place.path("place").asInt());
         boolean last = last(runs, goal.press()).equals(goal.after());
         if (!goal.press().equals(from) && last) {
           return goal;

@@ -26,7 +26,8 @@ class LoginTest {
   static void open(@TempDir Path folder) throws IOException, StoreTrouble {
     plant =
         Plant.network(
-            folder, Map.of("sue", "scheduler", "hal", "handler", "vic", "viewer", "ody", "order_desk"));
+            folder,
+            Map.of("sue", "scheduler", "hal", "handler", "vic", "viewer", "ody", "order_desk"));
     browser = Browser.on(plant.pages());
   }
 

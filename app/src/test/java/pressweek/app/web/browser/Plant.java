@@ -111,7 +111,7 @@ final class Plant implements AutoCloseable {
   }
 
   /** Changes the week on the desk, as somebody else would. */
-  void edit(Edit edit) throws StoreTrouble {
+  void edit(Edit edit) throws IOException, StoreTrouble {
     desk.edit(version(), edit, Change.of("tester", NOW));
   }
 

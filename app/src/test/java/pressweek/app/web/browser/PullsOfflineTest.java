@@ -9,6 +9,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
 import pressweek.app.store.StoreTrouble;
 import pressweek.app.store.row.Tick;
 
@@ -74,7 +75,10 @@ class PullsOfflineTest {
   @Test
   void thePageOpensAndTicksWhileTheServerIsAway() throws IOException {
     browser.until(
-        d -> Boolean.TRUE.equals(browser.script("return !!navigator.serviceWorker.controller")) ? true : null);
+        d ->
+            Boolean.TRUE.equals(browser.script("return !!navigator.serviceWorker.controller"))
+                ? true
+                : null);
     Page.PULLS.openIn(browser);
     int port = plant.shut();
     Page.PULLS.openIn(browser);
@@ -102,12 +106,15 @@ class PullsOfflineTest {
   }
 
   @Test
-  void aScannedLabelShowsItsPullAndASecondScanTicksIt() {
+  void aScannedLabelShowsItsPullToBeTicked() {
     String key = browser.present("li.pull").getDomAttribute("data-key");
     WallHand scanner = new WallHand(browser);
-    scanner.keys(key, org.openqa.selenium.Keys.ENTER);
+    scanner.keys(key, Keys.ENTER);
     browser.says(".foot [role=status]", "Scan it again or press Brought");
     browser.present("li.pull.marked[data-key='" + key + "']");
     assertThat(arrived()).isEmpty();
+    browser.press("Brought");
+    waitForTicks(1);
+    assertThat(arrived()).extracting(Tick::pull).containsExactly(key);
   }
 }

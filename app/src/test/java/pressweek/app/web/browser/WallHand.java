@@ -52,7 +52,8 @@ final class WallHand {
     browser.script("document.activeElement.blur()");
     keys("/");
     browser.present("#find:focus");
-    keys(Keys.chord(Keys.CONTROL, "a"), line);
+    new Actions(browser.driver).keyDown(Keys.CONTROL).sendKeys("a").keyUp(Keys.CONTROL).perform();
+    keys(line);
     browser.says(".hits button", line);
     keys(Keys.ENTER);
     browser.present(".wall [data-line='" + line + "']:focus");

@@ -56,7 +56,10 @@ class WallMovesTest {
     Plan plan = plant.plan();
     assertThat(plant.run(goal.line()).press()).isEqualTo(goal.press());
     assertThat(Goal.last(plan.runs(), goal.press())).isEqualTo(goal.line());
-    assertThat(browser.present(".wall [data-line='" + goal.line() + "']").getDomAttribute("aria-label"))
+    assertThat(
+            browser
+                .present(".wall [data-line='" + goal.line() + "']")
+                .getDomAttribute("aria-label"))
         .startsWith(goal.press() + ", order " + goal.line());
   }
 
