@@ -70,6 +70,11 @@ public final class Desk {
     listeners.add(listener);
   }
 
+  /** Tells a listener no more. */
+  public void unlisten(Consumer<DeskEvent> listener) {
+    listeners.remove(listener);
+  }
+
   /** Tells everybody who listens. */
   public void tell(DeskEvent event) {
     listeners.forEach(l -> l.accept(event));

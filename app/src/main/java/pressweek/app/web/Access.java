@@ -7,13 +7,12 @@ import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
-import java.time.Clock;
 import java.util.HexFormat;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import pressweek.app.store.Store;
+import pressweek.app.desk.Desk;
 import pressweek.app.store.StoreTrouble;
 import pressweek.app.store.row.Session;
 import pressweek.app.store.row.User;
@@ -30,17 +29,15 @@ final class Access {
   private static final SecureRandom RANDOM = new SecureRandom();
   private static final int BYTES = 32;
 
-  private final Store store;
-  private final Clock clock;
+  private final Desk desk;
   private final Listening listening;
   private final Who local;
 
   /** What is wrong with a request. */
   record Refusal(int status, String words) {}
 
-  Access(Store store, Clock clock, Listening listening) {
-    this.store = store;
-    this.clock = clock;
+  Access(Desk desk, Listening listening) {
+    this.desk = desk;
     this.listening = listening;
     local = new Who(listening.localName(), Role.LOCAL, word());
   }
@@ -115,11 +112,11 @@ final class Access {
     if (cookie == null || cookie.length() != 2 * BYTES) {
       return Optional.empty();
     }
-    Optional<Session> session = store.sessions().find(cookie, clock.instant());
+    Optional<Session> session = desk.store().sessions().find(cookie, desk.now());
     if (session.isEmpty()) {
       return Optional.empty();
     }
-    Optional<User> user = store.users().find(session.get().user()).filter(u -> !u.away());
+    Optional<User> user = desk.store().users().find(session.get().user()).filter(u -> !u.away());
     return user.flatMap(
         u -> Role.of(u.role()).map(r -> new Who(u.name(), r, session.get().csrf())));
   }

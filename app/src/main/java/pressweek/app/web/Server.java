@@ -9,7 +9,9 @@ import java.io.IOException;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import pressweek.app.desk.Desk;
+import pressweek.app.desk.DeskEvent;
 import pressweek.app.desk.Solving;
 import pressweek.app.store.StoreTrouble;
 
@@ -26,6 +28,7 @@ public final class Server implements AutoCloseable {
   private final Desk desk;
   private final Solving solving;
   private final Live live;
+  private final Consumer<DeskEvent> listener;
   private final Access access;
   private final Listening listening;
   private final Javalin javalin;
@@ -41,8 +44,9 @@ public final class Server implements AutoCloseable {
     this.listening = listening;
     solving = new Solving(desk);
     live = new Live();
-    desk.listen(live::tell);
-    access = new Access(desk.store(), java.time.Clock.systemUTC(), listening);
+    listener = live::tell;
+    desk.listen(listener);
+    access = new Access(desk, listening);
     javalin = Javalin.create(this::configure);
   }
 
@@ -149,6 +153,7 @@ public final class Server implements AutoCloseable {
 
   @Override
   public void close() {
+    desk.unlisten(listener);
     live.close();
     solving.close();
     javalin.stop();

@@ -24,10 +24,12 @@ import pressweek.reports.schedule.Headline;
 final class SolveRoutes {
   private static final int LONGEST = 3_600;
 
+  private final Desk desk;
   private final Solving solving;
   private final WeekRoutes week;
 
   SolveRoutes(Desk desk, Solving solving) {
+    this.desk = desk;
     this.solving = solving;
     week = new WeekRoutes(desk, solving);
   }
@@ -64,9 +66,9 @@ final class SolveRoutes {
     week.take(asked, solving.take(asked.version(), asked.change()));
   }
 
-  private void leave(Asked asked) {
+  private void leave(Asked asked) throws StoreTrouble, IOException {
     solving.leave();
-    asked.answer(Asked.object());
+    week.answer(asked, desk.standing());
   }
 
   private void proposal(Asked asked) {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.support.ui.Select;
 import pressweek.app.desk.Edit;
 import pressweek.app.store.StoreTrouble;
+import pressweek.data.plan.Plan;
 import pressweek.data.plan.Run;
 
 /** The week is solved from the page, and repaired after something happened on the floor. */
@@ -89,5 +90,20 @@ class ProposalTest {
     assertThat(plant.plan().runs())
         .filteredOn(r -> r.press().equals(press))
         .allMatch(r -> r.startMin() < Plant.NOW.getEpochSecond() / 60);
+  }
+
+  @Test
+  void aProposalIsLeft() throws Exception {
+    makeWorse();
+    Page.WALL.openIn(browser);
+    long version = plant.version();
+    Plan before = plant.plan();
+    browser.write(".solve input", "1");
+    browser.press("Solve");
+    browser.says(".proposal", "Another week is proposed");
+    browser.press("Keep the old week");
+    browser.until(d -> browser.count(".proposal") == 0 ? true : null);
+    assertThat(plant.version()).isEqualTo(version);
+    assertThat(plant.plan().runs()).isEqualTo(before.runs());
   }
 }
