@@ -1,11 +1,9 @@
 package pressweek.solver;
 
-import java.util.List;
 import java.util.Optional;
 import pressweek.data.plan.Head;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.PlantWide;
-import pressweek.data.plan.Pull;
 import pressweek.solver.repair.RunNumbers;
 
 /** Gives a plan that was put into order by hand what a searched one has. */
@@ -21,8 +19,8 @@ public final class Finishing {
    * @param from the plan that it comes from
    */
   public static Plan of(Head head, Plan ordered, Plan from) {
-    Plan numbered = RunNumbers.kept(from, with(whole(head, ordered, from), ordered, List.of()));
-    return with(numbered.head(), numbered, Pulling.of(numbered.problem(), numbered.runs()));
+    Plan numbered = RunNumbers.kept(from, ordered.with(whole(head, ordered, from)));
+    return numbered.withPulls(Pulling.of(numbered.problem(), numbered.runs()));
   }
 
   private static Head whole(Head head, Plan ordered, Plan from) {
@@ -43,17 +41,5 @@ public final class Finishing {
         head.references(),
         head.stopped(),
         Optional.of(bounded).filter(w -> !w.equals(PlantWide.NONE)));
-  }
-
-  private static Plan with(Head head, Plan plan, List<Pull> pulls) {
-    return new Plan(
-        head,
-        plan.problem(),
-        plan.runs(),
-        plan.dismounts(),
-        pulls,
-        plan.unplaced(),
-        plan.unplacedCharges(),
-        plan.figures());
   }
 }

@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import pressweek.app.plan.ChangedInputs;
 import pressweek.app.plan.Replanner;
 import pressweek.data.files.Folder;
 import pressweek.data.files.FolderReader;

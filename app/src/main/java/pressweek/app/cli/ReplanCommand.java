@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import pressweek.app.plan.ChangedInputs;
 import pressweek.app.plan.EarlierPlans;
 import pressweek.app.plan.Replanner;
 import pressweek.data.files.EventsFile;

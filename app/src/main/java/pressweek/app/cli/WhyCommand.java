@@ -15,6 +15,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import pressweek.app.plan.ChangedInputs;
 import pressweek.app.plan.WhyJson;
 import pressweek.data.files.Folder;
 import pressweek.data.files.Nearest;

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import pressweek.app.plan.ChangedInputs;
 import pressweek.app.plan.EarlierPlans;
 import pressweek.app.plan.PlanNumber;
 import pressweek.app.plan.WeekPlanner;
@@ -342,7 +343,7 @@ public final class Desk {
     Plan plan = week.plan();
     Set<String> lines = problem.jobs().stream().map(Job::id).collect(Collectors.toSet());
     Marks marks = week.marks().of(lines);
-    Problem promised = Editing.with(problem, Promised.kept(plan, problem));
+    Problem promised = Promised.in(problem, plan);
     Plan replayed = Replay.of(promised, plan);
     Map<String, String> inputs = new HashMap<>(look.folder().inputs());
     Plan done = Finishing.of(Heads.with(plan.head(), inputs), replayed, plan);
@@ -352,6 +353,6 @@ public final class Desk {
   /** Names of files that are not as they were when the week was made, in words. */
   public List<String> filesChanged(Standing now) throws IOException {
     Map<String, String> inputs = folder.look().folder().inputs();
-    return new ArrayList<>(FolderLook.changed(now.week().plan().head().inputs(), inputs));
+    return new ArrayList<>(ChangedInputs.words(now.week().plan().head().inputs(), inputs));
   }
 }

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Run;
-import pressweek.data.problem.Floor;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.PressState;
 import pressweek.data.problem.Problem;
@@ -165,40 +164,8 @@ public final class Editing {
   }
 
   private Edited withPromises(List<Promise> promises, Marks marks, String what) {
-    Problem problem = with(plan.problem(), promises);
-    Plan renewed = new Reordering(replan(problem)).standing();
-    return done(renewed, marks, what);
-  }
-
-  private Plan replan(Problem problem) {
-    return new Plan(
-        plan.head(),
-        problem,
-        plan.runs(),
-        plan.dismounts(),
-        plan.pulls(),
-        plan.unplaced(),
-        plan.unplacedCharges(),
-        plan.figures());
-  }
-
-  static Problem with(Problem problem, List<Promise> promises) {
-    Floor floor = problem.floor();
-    return new Problem(
-        problem.plant(),
-        new Floor(
-            floor.presses(),
-            floor.molds(),
-            floor.states(),
-            floor.downtime(),
-            promises,
-            floor.recordedChanges()),
-        problem.materials(),
-        problem.jobs(),
-        problem.unplaced(),
-        problem.notChecked(),
-        problem.kitting(),
-        problem.arrangements());
+    Problem problem = plan.problem().with(plan.problem().floor().withPromises(promises));
+    return done(new Reordering(plan.with(problem)).standing(), marks, what);
   }
 
   private Edited leaveOut(Edit.LeaveOut out) {

@@ -6,10 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeSet;
 import java.util.stream.Stream;
-import pressweek.app.plan.Replanner;
 import pressweek.data.files.Folder;
 import pressweek.data.files.FolderReader;
 import pressweek.data.week.Week;
@@ -79,27 +76,5 @@ public final class FolderLook {
       }
     }
     return stamps;
-  }
-
-  /**
-   * Files that are not as they were when a plan was made, in words.
-   *
-   * @param then SHA-256 by file name when the plan was made
-   * @param now the same now
-   */
-  public static List<String> changed(Map<String, String> then, Map<String, String> now) {
-    TreeSet<String> names = new TreeSet<>(then.keySet());
-    names.addAll(now.keySet());
-    names.remove(Replanner.PLAN_INPUT);
-    names.remove(Replanner.EVENTS_INPUT);
-    List<String> changed = new ArrayList<>();
-    for (String name : names) {
-      String was = then.getOrDefault(name, "");
-      String is = now.getOrDefault(name, "");
-      if (!was.equals(is)) {
-        changed.add(name + (was.isEmpty() ? " is new" : is.isEmpty() ? " is gone" : " changed"));
-      }
-    }
-    return changed;
   }
 }

@@ -10,7 +10,7 @@ final class Heads {
 
   static Plan with(Plan plan, String number, String replaces) {
     Head head = plan.head();
-    return new Plan(
+    return plan.with(
         new Head(
             number,
             replaces,
@@ -19,14 +19,7 @@ final class Heads {
             head.settings(),
             head.references(),
             head.stopped(),
-            head.whole()),
-        plan.problem(),
-        plan.runs(),
-        plan.dismounts(),
-        plan.pulls(),
-        plan.unplaced(),
-        plan.unplacedCharges(),
-        plan.figures());
+            head.whole()));
   }
 
   static Head with(Head head, Map<String, String> inputs) {

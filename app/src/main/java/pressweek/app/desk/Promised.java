@@ -13,8 +13,13 @@ import pressweek.data.problem.Promise;
 final class Promised {
   private Promised() {}
 
+  /** A problem with the promises that a plan of it keeps. */
+  static Problem in(Problem problem, Plan plan) {
+    return problem.with(problem.floor().withPromises(kept(plan, problem)));
+  }
+
   /** Those of the new files, and those of the plan whose lines and presses are still there. */
-  static List<Promise> kept(Plan plan, Problem problem) {
+  private static List<Promise> kept(Plan plan, Problem problem) {
     List<Promise> kept = new ArrayList<>(problem.floor().promises());
     Set<String> known = new HashSet<>(kept.stream().map(Promise::job).toList());
     problem.floor().states().forEach(s -> known.add(s.job()));

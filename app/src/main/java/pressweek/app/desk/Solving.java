@@ -152,20 +152,8 @@ public final class Solving implements AutoCloseable {
 
   private static Problem withoutLeftOut(DeskWeek week) {
     Problem of = week.plan().problem();
-    return jobs(
-        of, of.jobs().stream().filter(j -> !week.marks().leftOut().containsKey(j.id())).toList());
-  }
-
-  private static Problem jobs(Problem of, List<Job> jobs) {
-    return new Problem(
-        of.plant(),
-        of.floor(),
-        of.materials(),
-        jobs,
-        of.unplaced(),
-        of.notChecked(),
-        of.kitting(),
-        of.arrangements());
+    return of.withJobs(
+        of.jobs().stream().filter(j -> !week.marks().leftOut().containsKey(j.id())).toList());
   }
 
   private Proposal solved(
@@ -211,16 +199,7 @@ public final class Solving implements AutoCloseable {
     result.audited().plan().problem().jobs().forEach(j -> lines.add(j.id()));
     Map<String, String> inputs = new HashMap<>(week.plan().head().inputs());
     Plan plan = result.audited().plan();
-    Plan kept =
-        new Plan(
-            Heads.with(plan.head(), inputs),
-            plan.problem(),
-            plan.runs(),
-            plan.dismounts(),
-            plan.pulls(),
-            plan.unplaced(),
-            plan.unplacedCharges(),
-            plan.figures());
+    Plan kept = plan.with(Heads.with(plan.head(), inputs));
     return new Proposal(
         version,
         Proposal.From.FLOOR,

@@ -90,7 +90,7 @@ final class Splitting {
       return new Edited.Refused(
           "the week was repaired on the floor; split the line in orders.csv and take the files");
     }
-    Problem promised = Editing.with(problem.get(), Promised.kept(plan, problem.get()));
+    Problem promised = Promised.in(problem.get(), plan);
     Plan replayed = atBest(Replay.of(promised, renamed), renamed);
     Plan done = Finishing.of(plan.head(), replayed, plan);
     List<String> findings = Desk.findings(done);
@@ -136,14 +136,6 @@ final class Splitting {
                   r.charges())
               : r);
     }
-    return new Plan(
-        plan.head(),
-        plan.problem(),
-        runs,
-        plan.dismounts(),
-        plan.pulls(),
-        plan.unplaced(),
-        plan.unplacedCharges(),
-        plan.figures());
+    return plan.withRuns(runs);
   }
 }

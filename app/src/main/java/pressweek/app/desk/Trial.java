@@ -9,7 +9,6 @@ import pressweek.data.plan.Plan;
 import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Job;
-import pressweek.data.problem.Promise;
 import pressweek.solver.why.Reordering;
 
 /**
@@ -80,20 +79,9 @@ public record Trial(Plan standing, Plan tried, String line) {
 
   /** Promises that the move breaks, in words. */
   public List<String> broken() {
-    List<String> broken = new ArrayList<>();
-    int tolerance = tried.problem().plant().moveToleranceMin();
-    for (Promise promise : tried.problem().floor().promises()) {
-      if (keeps(standing, promise, tolerance) && !keeps(tried, promise, tolerance)) {
-        broken.add(promise.job() + " is promised on " + promise.press() + " and would be later");
-      }
-    }
-    return broken;
-  }
-
-  private static boolean keeps(Plan plan, Promise promise, int tolerance) {
-    return plan.runs().stream()
-        .filter(r -> r.job().equals(promise.job()))
-        .anyMatch(r -> r.startMin() <= promise.startMin() + tolerance);
+    return Reordering.broken(standing, tried).stream()
+        .map(p -> p.job() + " is promised on " + p.press() + " and would be later")
+        .toList();
   }
 
   /** Minutes late of a run of the tried plan. */

@@ -34,4 +34,24 @@ public record Plan(
     unplaced = List.copyOf(unplaced);
     unplacedCharges = List.copyOf(unplacedCharges);
   }
+
+  /** The same plan under another head. */
+  public Plan with(Head other) {
+    return new Plan(other, problem, runs, dismounts, pulls, unplaced, unplacedCharges, figures);
+  }
+
+  /** The same plan for another problem. */
+  public Plan with(Problem other) {
+    return new Plan(head, other, runs, dismounts, pulls, unplaced, unplacedCharges, figures);
+  }
+
+  /** The same plan with other runs; its pulls and figures stay as they are. */
+  public Plan withRuns(List<Run> others) {
+    return new Plan(head, problem, others, dismounts, pulls, unplaced, unplacedCharges, figures);
+  }
+
+  /** The same plan with other pulls. */
+  public Plan withPulls(List<Pull> others) {
+    return new Plan(head, problem, runs, dismounts, others, unplaced, unplacedCharges, figures);
+  }
 }

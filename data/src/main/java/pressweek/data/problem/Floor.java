@@ -27,4 +27,9 @@ public record Floor(
     promises = List.copyOf(promises);
     recordedChanges = List.copyOf(recordedChanges);
   }
+
+  /** The same floor with other promises. */
+  public Floor withPromises(List<Promise> others) {
+    return new Floor(presses, molds, states, downtime, others, recordedChanges);
+  }
 }

@@ -55,4 +55,25 @@ public record Problem(
     return new Problem(
         plant, floor, materials, jobs, unplaced, notChecked, kitting, Optional.of(others));
   }
+
+  /** The same problem of another plant. */
+  public Problem with(Plant other) {
+    return new Problem(other, floor, materials, jobs, unplaced, notChecked, kitting, arrangements);
+  }
+
+  /** The same problem with another floor. */
+  public Problem with(Floor other) {
+    return new Problem(plant, other, materials, jobs, unplaced, notChecked, kitting, arrangements);
+  }
+
+  /** The same problem with other materials. */
+  public Problem with(Materials others) {
+    return new Problem(plant, floor, others, jobs, unplaced, notChecked, kitting, arrangements);
+  }
+
+  /** The same problem with other jobs. */
+  public Problem withJobs(List<Job> others) {
+    return new Problem(
+        plant, floor, materials, others, unplaced, notChecked, kitting, arrangements);
+  }
 }

@@ -33,23 +33,9 @@ public final class Promises {
   /** The problem without the promises of these lines. */
   public static Problem without(Problem problem, List<String> lines) {
     Set<String> gone = Set.copyOf(lines);
-    Floor was = problem.floor();
-    Floor floor =
-        new Floor(
-            was.presses(),
-            was.molds(),
-            was.states(),
-            was.downtime(),
-            was.promises().stream().filter(p -> !gone.contains(p.job())).toList(),
-            was.recordedChanges());
-    return new Problem(
-        problem.plant(),
-        floor,
-        problem.materials(),
-        problem.jobs(),
-        problem.unplaced(),
-        problem.notChecked(),
-        problem.kitting(),
-        problem.arrangements());
+    Floor floor = problem.floor();
+    return problem.with(
+        floor.withPromises(
+            floor.promises().stream().filter(p -> !gone.contains(p.job())).toList()));
   }
 }

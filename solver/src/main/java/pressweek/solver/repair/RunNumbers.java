@@ -38,15 +38,7 @@ public final class RunNumbers {
   private Plan number(Plan plan) {
     List<Run> runs = plan.runs().stream().map(this::number).toList();
     List<Pull> pulls = plan.pulls().stream().map(this::number).toList();
-    return new Plan(
-        number(plan.head()),
-        plan.problem(),
-        runs,
-        plan.dismounts(),
-        pulls,
-        plan.unplaced(),
-        plan.unplacedCharges(),
-        plan.figures());
+    return plan.with(number(plan.head())).withRuns(runs).withPulls(pulls);
   }
 
   private Run number(Run run) {

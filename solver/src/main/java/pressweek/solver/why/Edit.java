@@ -6,7 +6,6 @@ import pressweek.data.problem.Calendar;
 import pressweek.data.problem.Downtime;
 import pressweek.data.problem.Floor;
 import pressweek.data.problem.Hours;
-import pressweek.data.problem.Job;
 import pressweek.data.problem.Materials;
 import pressweek.data.problem.Mold;
 import pressweek.data.problem.Plant;
@@ -21,61 +20,17 @@ import pressweek.data.problem.Stock;
 final class Edit {
   private Edit() {}
 
-  static Problem plant(Problem of, Plant plant) {
-    return new Problem(
-        plant,
-        of.floor(),
-        of.materials(),
-        of.jobs(),
-        of.unplaced(),
-        of.notChecked(),
-        of.kitting(),
-        of.arrangements());
-  }
-
-  static Problem floor(Problem of, Floor floor) {
-    return new Problem(
-        of.plant(),
-        floor,
-        of.materials(),
-        of.jobs(),
-        of.unplaced(),
-        of.notChecked(),
-        of.kitting(),
-        of.arrangements());
-  }
-
-  static Problem jobs(Problem of, List<Job> jobs) {
-    return new Problem(
-        of.plant(),
-        of.floor(),
-        of.materials(),
-        jobs,
-        of.unplaced(),
-        of.notChecked(),
-        of.kitting(),
-        of.arrangements());
-  }
-
   static Problem receipts(Problem of, List<Receipt> receipts) {
     Materials was = of.materials();
     Stock stock = new Stock(was.stock().checked(), was.stock().lots(), receipts);
-    return new Problem(
-        of.plant(),
-        of.floor(),
-        new Materials(was.resins(), was.colours(), was.inserts(), stock, was.preparation()),
-        of.jobs(),
-        of.unplaced(),
-        of.notChecked(),
-        of.kitting(),
-        of.arrangements());
+    return of.with(
+        new Materials(was.resins(), was.colours(), was.inserts(), stock, was.preparation()));
   }
 
   static Problem hours(Problem of, List<Shift> shifts, List<Calendar> calendars) {
     Plant was = of.plant();
     Hours hours = was.hours();
-    return plant(
-        of,
+    return of.with(
         new Plant(
             was.name(),
             new Hours(
@@ -99,8 +54,7 @@ final class Edit {
 
   static Problem presses(Problem of, List<Press> presses) {
     Floor was = of.floor();
-    return floor(
-        of,
+    return of.with(
         new Floor(
             presses,
             was.molds(),
@@ -112,8 +66,7 @@ final class Edit {
 
   static Problem molds(Problem of, List<Mold> molds) {
     Floor was = of.floor();
-    return floor(
-        of,
+    return of.with(
         new Floor(
             was.presses(),
             molds,
@@ -125,8 +78,7 @@ final class Edit {
 
   static Problem downtime(Problem of, List<Downtime> downtime) {
     Floor was = of.floor();
-    return floor(
-        of,
+    return of.with(
         new Floor(
             was.presses(),
             was.molds(),
@@ -138,8 +90,7 @@ final class Edit {
 
   static Problem promises(Problem of, List<Promise> promises) {
     Floor was = of.floor();
-    return floor(
-        of,
+    return of.with(
         new Floor(
             was.presses(),
             was.molds(),

@@ -74,7 +74,7 @@ final class FloorChanges {
                   free.handLoad()));
           List<Job> jobs = problem.jobs().stream().map(j -> with(j, id, copy)).toList();
           return new PlantChange(
-              "a second copy of mold " + id, Edit.jobs(Edit.molds(problem, molds), jobs));
+              "a second copy of mold " + id, Edit.molds(problem.withJobs(jobs), molds));
         });
   }
 

@@ -11,7 +11,6 @@ import pressweek.data.plan.Run;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Option;
 import pressweek.data.problem.Problem;
-import pressweek.data.problem.Promise;
 import pressweek.solver.timing.WeekTables;
 
 /**
@@ -59,7 +58,8 @@ final class Placements {
         int spot = place;
         Plan tried = Replay.with(plan, new Replay.Spot(job.id(), press, place), week);
         run(tried)
-            .filter(r -> seen.add(key(r, before(tried, r))) && keepsPromises(tried))
+            .filter(
+                r -> seen.add(key(r, before(tried, r))) && Reordering.broken(plan, tried).isEmpty())
             .ifPresent(r -> all.add(Placement.of(tried, r, spot, standing)));
       }
     }
@@ -81,23 +81,5 @@ final class Placements {
 
   private static String key(Run run, String before) {
     return run.press() + "\n" + before;
-  }
-
-  private boolean keepsPromises(Plan tried) {
-    int tolerance = problem.plant().moveToleranceMin();
-    for (Promise promise : problem.floor().promises()) {
-      boolean kept =
-          tried.runs().stream()
-              .filter(r -> r.job().equals(promise.job()))
-              .anyMatch(r -> r.startMin() <= promise.startMin() + tolerance);
-      boolean keptNow =
-          plan.runs().stream()
-              .filter(r -> r.job().equals(promise.job()))
-              .anyMatch(r -> r.startMin() <= promise.startMin() + tolerance);
-      if (keptNow && !kept) {
-        return false;
-      }
-    }
-    return true;
   }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Job;
+import pressweek.data.problem.Promise;
 import pressweek.data.problem.Unplaced;
 import pressweek.solver.timing.WeekTables;
 
@@ -104,6 +105,20 @@ public final class Reordering {
     }
     all.sort(Comparator.comparingLong(f -> f.there().costsMore()));
     return List.copyOf(all.subList(0, Math.min(most, all.size())));
+  }
+
+  /** Promises to the floor that a plan keeps and another one does not. */
+  public static List<Promise> broken(Plan standing, Plan tried) {
+    int tolerance = tried.problem().plant().moveToleranceMin();
+    return tried.problem().floor().promises().stream()
+        .filter(p -> keeps(standing, p, tolerance) && !keeps(tried, p, tolerance))
+        .toList();
+  }
+
+  private static boolean keeps(Plan plan, Promise promise, int tolerance) {
+    return plan.runs().stream()
+        .filter(r -> r.job().equals(promise.job()))
+        .anyMatch(r -> r.startMin() <= promise.startMin() + tolerance);
   }
 
   private Optional<Filling> filling(Job job, String press, int place) {

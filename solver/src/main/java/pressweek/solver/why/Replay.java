@@ -81,20 +81,9 @@ public final class Replay {
     int job = week.job(line.id());
     Charge charge = new Charge(Rule.UNPLACED, week.unplacedCost(job), line.reason());
     replay.leftOut.put(line.id(), new LeftOut(line, charge));
-    replay.fill(without(plan, line.id()), Optional.empty());
+    List<Run> others = plan.runs().stream().filter(r -> !r.job().equals(line.id())).toList();
+    replay.fill(plan.withRuns(others), Optional.empty());
     return replay.carryOut(plan, job);
-  }
-
-  private static Plan without(Plan plan, String line) {
-    return new Plan(
-        plan.head(),
-        plan.problem(),
-        plan.runs().stream().filter(r -> !r.job().equals(line)).toList(),
-        plan.dismounts(),
-        List.of(),
-        plan.unplaced(),
-        plan.unplacedCharges(),
-        plan.figures());
   }
 
   private void fill(Plan plan, Optional<Spot> spot) {

@@ -88,6 +88,6 @@ final class StockChanges {
                   job.options())
               : other);
     }
-    return new PlantChange("line " + job.id() + " free to start at once", Edit.jobs(problem, jobs));
+    return new PlantChange("line " + job.id() + " free to start at once", problem.withJobs(jobs));
   }
 }

@@ -1,17 +1,16 @@
-package pressweek.app.cli;
+package pressweek.app.plan;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import pressweek.app.plan.Replanner;
 
 /** Inputs that are not as they were when a plan was made. */
-final class ChangedInputs {
+public final class ChangedInputs {
   private ChangedInputs() {}
 
   /** Names of files that changed, came or went. */
-  static List<String> of(Map<String, String> then, Map<String, String> now) {
+  public static List<String> of(Map<String, String> then, Map<String, String> now) {
     TreeSet<String> names = new TreeSet<>(then.keySet());
     names.addAll(now.keySet());
     names.remove(Replanner.PLAN_INPUT);
@@ -23,5 +22,17 @@ final class ChangedInputs {
       }
     }
     return changed;
+  }
+
+  /** The same in words: {@code orders.csv changed}. */
+  public static List<String> words(Map<String, String> then, Map<String, String> now) {
+    return of(then, now).stream()
+        .map(
+            n ->
+                n
+                    + (then.containsKey(n)
+                        ? now.containsKey(n) ? " changed" : " is gone"
+                        : " is new"))
+        .toList();
   }
 }
