@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
@@ -131,7 +132,20 @@ final class OpenCommand implements Callable<Integer> {
       desk.folder().look().week().errors().stream().map(InputError::toString).forEach(err::println);
       err.println("no plan yet: the files have errors; the page Files shows them");
     }
+    otherPlant(desk).ifPresent(err::println);
     return serve(desk);
+  }
+
+  /** A store that was made for another folder shows that plant's week. */
+  private Optional<String> otherPlant(Desk desk) throws StoreTrouble, IOException {
+    String here = desk.folder().look().folder().plant().name();
+    return desk.standing()
+        .map(s -> s.week().plan().problem().plant().name())
+        .filter(there -> !there.equals(here))
+        .map(
+            there ->
+                "note: the store holds the week of plant \"%s\", the folder is of \"%s\"; a store of its own is given by --store"
+                    .formatted(there, here));
   }
 
   private int serve(Desk desk) throws StoreTrouble {

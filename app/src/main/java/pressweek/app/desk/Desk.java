@@ -26,6 +26,7 @@ import pressweek.app.store.row.NewState;
 import pressweek.data.plan.Head;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Settings;
+import pressweek.data.problem.Hours;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Problem;
 import pressweek.solver.Finishing;
@@ -41,6 +42,9 @@ import pressweek.solver.why.Replay;
 public final class Desk {
   /** Plans given out whose numbers are looked at for the next one. */
   private static final int MOST_PLANS = 1_000;
+
+  /** States of the week that can be gone back to. */
+  private static final int MOST_STATES = 200;
 
   private final Store store;
   private final FolderLook folder;
@@ -103,12 +107,9 @@ public final class Desk {
 
   /** The week as it stands; empty while there has been none. */
   public synchronized Optional<Standing> standing() throws StoreTrouble {
-    Optional<DeskState> kept = store.deskStates().current();
-    boolean known =
-        kept.isPresent()
-            && present.standing().isPresent()
-            && present.standing().get().version() == kept.get().version();
-    if (!known) {
+    long version = store.deskStates().version();
+    if (present.standing().filter(s -> s.version() == version).isEmpty()) {
+      Optional<DeskState> kept = store.deskStates().current();
       present =
           kept.isPresent()
               ? new Present(Optional.of(stand(kept.get())), Optional.empty())
@@ -149,6 +150,7 @@ public final class Desk {
     Plan plan = planner.plan(earlier, settings, nowMin(), watcher).plan();
     Change change = Change.of(by, now());
     put(new DeskWeek(plan, Marks.NONE), "planned the week", 0, change);
+    store.fileMarks().take(look.folder().inputs(), change);
     return standing();
   }
 
@@ -250,7 +252,9 @@ public final class Desk {
   /** Lays a week on the desk. */
   synchronized Taken keep(DeskWeek week, String what, long version, Change change)
       throws StoreTrouble {
-    return taken(put(numbered(week), what, version, change), change.by());
+    Taken taken = taken(put(numbered(week), what, version, change), change.by());
+    store.deskStates().prune(MOST_STATES);
+    return taken;
   }
 
   private Answer<DeskState> put(DeskWeek week, String what, long version, Change change)
@@ -271,17 +275,21 @@ public final class Desk {
     return new Taken.Done(standing().orElseThrow());
   }
 
-  /** A plan whose number the floor has is another by now, and gets the next number. */
+  /**
+   * A plan whose number the floor has is another by now, and gets the next number; so does one that
+   * begins in another week than its number says.
+   */
   private DeskWeek numbered(DeskWeek week) throws StoreTrouble {
     Head head = week.plan().head();
     Optional<Plan> given = lastGivenOut();
-    boolean used = isGivenOut(week.plan());
+    Hours hours = week.plan().problem().plant().hours();
+    boolean used = isGivenOut(week.plan()) || !PlanNumber.isOfWeek(head.number(), hours);
     String replaces = given.map(p -> p.head().number()).orElse("");
     if (!used && head.replaces().equals(replaces)) {
       return week;
     }
     EarlierPlans earlier = new EarlierPlans(given, numbers(), List.of());
-    PlanNumber next = PlanNumber.after(earlier, week.plan().problem().plant().hours());
+    PlanNumber next = PlanNumber.after(earlier, hours);
     String number = used ? next.number() : head.number();
     return new DeskWeek(Heads.with(week.plan(), number, replaces), week.marks());
   }
@@ -335,8 +343,12 @@ public final class Desk {
     if (problem.isEmpty()) {
       return new Taken.Refused("the files have errors; correct them first");
     }
-    return keep(
-        onFiles(week, look, problem.get()), "took the files of the folder", version, change);
+    DeskWeek taken = onFiles(week, look, problem.get());
+    Taken answer = keep(taken, "took the files of the folder", version, change);
+    if (answer instanceof Taken.Done) {
+      store.fileMarks().take(look.folder().inputs(), change);
+    }
+    return answer;
   }
 
   private DeskWeek onFiles(DeskWeek week, FolderLook.Look look, Problem problem) {

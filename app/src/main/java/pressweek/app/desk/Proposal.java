@@ -12,9 +12,16 @@ import pressweek.reports.moves.Moves;
  * @param week the week
  * @param findings what an audit found wrong with it
  * @param moves what it moves
+ * @param reported numbers of the floor's reports that it answers
  */
 public record Proposal(
-    long version, From from, String by, DeskWeek week, List<String> findings, Moves moves) {
+    long version,
+    From from,
+    String by,
+    DeskWeek week,
+    List<String> findings,
+    Moves moves,
+    List<Long> reported) {
   /** Where a proposal comes from. */
   public enum From {
     /** The week was solved anew. */
@@ -25,5 +32,6 @@ public record Proposal(
 
   public Proposal {
     findings = List.copyOf(findings);
+    reported = List.copyOf(reported);
   }
 }

@@ -2,13 +2,14 @@ package pressweek.app.desk;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.stream.Collectors;
 import pressweek.app.plan.EarlierPlans;
 import pressweek.app.plan.Replanner;
 import pressweek.app.store.StoreTrouble;
@@ -23,6 +24,7 @@ import pressweek.reports.moves.Moves;
 import pressweek.solver.Finishing;
 import pressweek.solver.Planner;
 import pressweek.solver.Watcher;
+import pressweek.solver.audit.Finding;
 import pressweek.solver.why.Reordering;
 
 /**
@@ -112,7 +114,13 @@ public final class Solving implements AutoCloseable {
     Replanner replanner = new Replanner(desk.folder().look().folder(), earlier, happened);
     Settings settings = new Settings(seconds, 0, SEED);
     Search search =
-        new Search(() -> repaired(version, by, week, replanner, settings), replanner::stop);
+        new Search(
+            () -> {
+              List<Long> reported = Reports.keep(desk, happened, by);
+              Replanner.Result found = replanner.plan(settings, desk.nowMin(), watcher());
+              return repaired(new Asked(version, by, reported), week, found);
+            },
+            replanner::stop);
     return begin(search, by, seconds);
   }
 
@@ -163,7 +171,7 @@ public final class Solving implements AutoCloseable {
     Moves moves =
         new Moves(week.plan(), week.plan(), found.plan(), List.of(), List.of(), List.of());
     List<String> findings = Desk.findings(found.plan());
-    return new Proposal(version, Proposal.From.SOLVE, by, found, findings, moves);
+    return new Proposal(version, Proposal.From.SOLVE, by, found, findings, moves, List.of());
   }
 
   /** The plan with the lines that were left out by hand, at what that costs. */
@@ -192,21 +200,21 @@ public final class Solving implements AutoCloseable {
     return Finishing.of(plan.head(), new Reordering(whole).standing(), before);
   }
 
-  private Proposal repaired(
-      long version, String by, DeskWeek week, Replanner replanner, Settings settings) {
-    Replanner.Result result = replanner.plan(settings, desk.nowMin(), watcher());
-    HashSet<String> lines = new HashSet<>();
-    result.audited().plan().problem().jobs().forEach(j -> lines.add(j.id()));
-    Map<String, String> inputs = new HashMap<>(week.plan().head().inputs());
-    Plan plan = result.audited().plan();
-    Plan kept = plan.with(Heads.with(plan.head(), inputs));
+  /** Who asked for a repair, of which version of the week, for which of the floor's reports. */
+  private record Asked(long version, String by, List<Long> reported) {}
+
+  private static Proposal repaired(Asked asked, DeskWeek week, Replanner.Result found) {
+    Plan plan = found.audited().plan();
+    Plan kept = plan.with(Heads.with(plan.head(), week.plan().head().inputs()));
+    Set<String> lines = plan.problem().jobs().stream().map(Job::id).collect(Collectors.toSet());
     return new Proposal(
-        version,
+        asked.version(),
         Proposal.From.FLOOR,
-        by,
+        asked.by(),
         leavingOut(new DeskWeek(kept, week.marks().of(lines))),
-        result.audited().findings().stream().map(f -> f.message()).toList(),
-        result.moves());
+        found.audited().findings().stream().map(Finding::message).toList(),
+        found.moves(),
+        asked.reported());
   }
 
   /** What was left out by hand stays out, though a repair gave it a place. */
@@ -231,7 +239,8 @@ public final class Solving implements AutoCloseable {
     }
     String what = found.from() == Proposal.From.SOLVE ? "solved the week" : "repaired the week";
     Taken taken = desk.keep(found.week(), what, version, change);
-    if (taken instanceof Taken.Done) {
+    if (taken instanceof Taken.Done done) {
+      Reports.takenInto(desk, done.standing().week().plan().head().number(), found, change);
       leave();
     }
     return taken;

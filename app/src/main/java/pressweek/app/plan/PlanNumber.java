@@ -31,6 +31,11 @@ public record PlanNumber(String number, String replaces) {
     return new PlanNumber(week + "/" + (highest + 1), earlier.replacedNumber());
   }
 
+  /** Whether a number is one of the week in which a plan starts. */
+  public static boolean isOfWeek(String number, Hours hours) {
+    return number.startsWith(week(hours) + "/");
+  }
+
   private static String week(Hours hours) {
     LocalDate day =
         Instant.ofEpochSecond(hours.startMin() * 60L).atZone(hours.zone()).toLocalDate();

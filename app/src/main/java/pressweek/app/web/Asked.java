@@ -150,10 +150,10 @@ final class Asked {
       if (number >= least && number <= most) {
         return number;
       }
+      throw new BadRequestResponse(wanted(name, least, most));
     } catch (NumberFormatException e) {
-      throw new BadRequestResponse(wanted(name, least, most), java.util.Map.of());
+      throw new BadRequestResponse(wanted(name, least, most));
     }
-    throw new BadRequestResponse(wanted(name, least, most));
   }
 
   private static String wanted(String name, long least, long most) {

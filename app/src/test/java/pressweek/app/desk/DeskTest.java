@@ -135,6 +135,19 @@ class DeskTest extends OnDesk {
     assertThat(now).as(last).isLessThan(before);
     assertThat(after.findings()).isEmpty();
     assertThat(desk.filesChanged(after)).isEmpty();
+    assertThat(store.fileMarks().latest().get("orders.csv").sha256())
+        .isEqualTo(after.week().plan().head().inputs().get("orders.csv"));
+  }
+
+  @Test
+  void filesOfAnotherWeekGiveThePlanANumberOfThatWeek() throws StoreTrouble, IOException {
+    Path plant = this.plant.resolve("plant.json");
+    String text = Files.readString(plant);
+    assertThat(text).contains("2026-11-30");
+    Files.writeString(plant, text.replace("2026-11-30", "2026-12-07"));
+    assertThat(plan().head().number()).startsWith("2026-W49/");
+    Standing after = done(desk.takeFiles(standing().version(), BEA));
+    assertThat(after.week().plan().head().number()).startsWith("2026-W50/");
   }
 
   @Test

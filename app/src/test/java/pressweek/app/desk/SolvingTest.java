@@ -94,6 +94,15 @@ class SolvingTest extends OnDesk {
           .noneMatch(r -> r.press().equals(run.press()) && r.startMin() < now + 24 * 60);
       Standing taken = done(solving.take(standing().version(), BEA));
       assertThat(taken.state().what()).isEqualTo("repaired the week");
+      assertThat(store.floorNotes().open()).isEmpty();
+      assertThat(store.floorNotes().latest(5))
+          .singleElement()
+          .satisfies(
+              note -> {
+                assertThat(note.event().kind()).isEqualTo("press-away");
+                assertThat(note.event().what()).isEqualTo(run.press());
+                assertThat(note.planNumber()).contains(taken.week().plan().head().number());
+              });
     }
   }
 
