@@ -100,13 +100,15 @@ final class Rounds {
     private static final double SPREAD = 0.7;
 
     /**
-     * So many rounds at most; measured on a week of a thousand jobs, more of them found hardly
-     * anything, and the time does more good in rounds by the timing pass.
+     * So many rounds at most, times the jobs of the week: in ten minutes on a week of a thousand
+     * jobs they found hardly anything more after that, and the time does more good in rounds by the
+     * timing pass.
      */
-    private static final int MOST = 600;
+    private static final double MOST = 600_000;
 
     private final SplittableRandom random;
     private final double mostMoves;
+    private final double mostRounds;
     private double share = ROUGH_SHARE;
     private double price;
     private double tried;
@@ -115,6 +117,7 @@ final class Rounds {
     Rough(int jobs, long seed) {
       random = new SplittableRandom(seed);
       mostMoves = MOVES * (double) jobs;
+      mostRounds = MOST / jobs;
       price = FIRST_PRICES[(int) (seed & 1)];
     }
 
@@ -139,7 +142,7 @@ final class Rounds {
 
     /** Told how long a round was, as a share of the whole. */
     void lasted(double round) {
-      share = Math.min(share, MOST * round);
+      share = Math.min(share, mostRounds * round);
     }
 
     /** The share of the whole by which they are over. */
