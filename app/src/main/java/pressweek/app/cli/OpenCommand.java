@@ -122,7 +122,7 @@ final class OpenCommand implements Callable<Integer> {
       err.println("nobody may log in yet; add somebody: pressweek person FOLDER NAME scheduler");
       return ExitCode.BAD_INPUT;
     }
-    if (desk.standing().isEmpty()) {
+    if (desk.standing().isEmpty() && desk.folder().look().week().problem().isPresent()) {
       out.println("Planning the week for " + Counts.of(seconds, "second") + " ...");
       out.flush();
     }

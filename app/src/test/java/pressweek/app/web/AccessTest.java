@@ -204,6 +204,7 @@ class AccessTest {
         assertThat(status).as(route.path()).isIn(401, 302);
       }
     }
+    assertThat(opened.ask(Live.PATH).statusCode()).isEqualTo(401);
   }
 
   @Test
