@@ -53,8 +53,8 @@ public final class Desk {
   private Present present = Present.NONE;
 
   /** The week as it was last read from the store, and what edits it. */
-  private record Present(Optional<Standing> standing, Optional<Editing> editing) {
-    static final Present NONE = new Present(Optional.empty(), Optional.empty());
+  private record Present(Optional<Standing> standing, Optional<Editing> editing, String given) {
+    static final Present NONE = new Present(Optional.empty(), Optional.empty(), "");
   }
 
   /**
@@ -108,14 +108,25 @@ public final class Desk {
   /** The week as it stands; empty while there has been none. */
   public synchronized Optional<Standing> standing() throws StoreTrouble {
     long version = store.deskStates().version();
+    String given = given();
     if (present.standing().filter(s -> s.version() == version).isEmpty()) {
       Optional<DeskState> kept = store.deskStates().current();
       present =
           kept.isPresent()
-              ? new Present(Optional.of(stand(kept.get())), Optional.empty())
+              ? new Present(Optional.of(stand(kept.get())), Optional.empty(), given)
               : Present.NONE;
+    } else if (!present.given().equals(given)) {
+      Standing there = present.standing().get();
+      boolean out = isGivenOut(there.week().plan());
+      Standing now = new Standing(there.state(), there.week(), there.findings(), out);
+      present = new Present(Optional.of(now), present.editing(), given);
     }
     return present.standing();
+  }
+
+  /** Number of the plan that was given out last, here or by another server; empty for none. */
+  private String given() throws StoreTrouble {
+    return store.plans().heads(1).stream().map(GivenPlan.Head::number).findFirst().orElse("");
   }
 
   private Standing stand(DeskState state) throws StoreTrouble {
@@ -202,7 +213,7 @@ public final class Desk {
   private Editing editing() {
     if (present.editing().isEmpty()) {
       Editing hands = new Editing(present.standing().orElseThrow().week());
-      present = new Present(present.standing(), Optional.of(hands));
+      present = new Present(present.standing(), Optional.of(hands), present.given());
     }
     return present.editing().get();
   }

@@ -1,5 +1,6 @@
 package pressweek.app.desk;
 
+import java.util.List;
 import pressweek.solver.Progress;
 
 /** Something that everybody who looks at the week is told. */
@@ -12,6 +13,13 @@ public sealed interface DeskEvent {
 
   /** A search has ended; there is something to take or to leave, or words why there is not. */
   record Proposed(String words) implements DeskEvent {}
+
+  /** Files of the folder are not as they were when the week was made, in words; none: they are. */
+  record FilesChanged(List<String> words) implements DeskEvent {
+    public FilesChanged {
+      words = List.copyOf(words);
+    }
+  }
 
   /** A pull was ticked. */
   record Ticked(String by) implements DeskEvent {}

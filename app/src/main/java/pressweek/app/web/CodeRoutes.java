@@ -29,10 +29,13 @@ final class CodeRoutes {
 
   List<Route> routes() {
     return List.of(
-        get("/api/decode", Right.CODES, "what an item code means", this::decode),
-        get("/api/words", Right.CODES, "which codes a customer's words can mean", this::words),
+        get("/api/decode", Right.CODES, "what an item code means", this::decode)
+            .asks(Field.text("code", "an item code").inQuery()),
+        get("/api/words", Right.CODES, "which codes a customer's words can mean", this::words)
+            .asks(Field.text("text", "a customer's words").inQuery()),
         get("/api/codes/sheet", Right.CODES, "the guide as a page to print", this::sheet),
-        get("/api/codes/practice", Right.CODES, "practice questions as a page", this::practice));
+        get("/api/codes/practice", Right.CODES, "practice questions as a page", this::practice)
+            .asks(Field.whole("seed", "which questions are drawn").inQuery()));
   }
 
   private Folder folder() throws IOException {

@@ -54,6 +54,10 @@ final class Live implements AutoCloseable {
               .put("unplaced", p.figures().unplacedLines()));
     } else if (event instanceof DeskEvent.Proposed p) {
       send("proposal", Asked.object().put("words", p.words()));
+    } else if (event instanceof DeskEvent.FilesChanged f) {
+      ObjectNode data = Asked.object();
+      f.words().forEach(data.putArray("words")::add);
+      send("files", data);
     } else if (event instanceof DeskEvent.Ticked t) {
       send("ticks", Asked.object().put("by", t.by()));
     }

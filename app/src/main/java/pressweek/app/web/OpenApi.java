@@ -50,6 +50,13 @@ final class OpenApi {
       parameter.put("in", "path").put("required", true);
       parameter.putObject("schema").put("type", "string");
     }
+    route.fields().stream()
+        .filter(f -> f.place() == Field.Place.QUERY)
+        .forEach(f -> query(parameters.addObject(), f));
+    List<Field> body = route.fields().stream().filter(f -> f.place() == Field.Place.BODY).toList();
+    if (!body.isEmpty()) {
+      body(json.putObject("requestBody"), body);
+    }
     ObjectNode security = json.putArray("security").addObject();
     if (route.right() != Right.OPEN) {
       security.putArray("session");
@@ -66,5 +73,29 @@ final class OpenApi {
           .put("description", "not for this role, or not from one of the pages");
     }
     answers.putObject("default").put("description", "an object whose words say what is wrong");
+  }
+
+  private static void query(ObjectNode json, Field field) {
+    json.put("name", field.name()).put("in", "query").put("required", field.needed());
+    json.put("description", field.words()).putObject("schema").put("type", field.type());
+  }
+
+  private static void body(ObjectNode json, List<Field> fields) {
+    json.put("required", fields.stream().anyMatch(Field::needed));
+    ObjectNode schema =
+        json.putObject("content").putObject("application/json").putObject("schema");
+    schema.put("type", "object");
+    ObjectNode properties = schema.putObject("properties");
+    ArrayNode required = schema.putArray("required");
+    for (Field field : fields) {
+      ObjectNode property = properties.putObject(field.name());
+      property.put("type", field.type()).put("description", field.words());
+      if (field.type().equals("array")) {
+        property.putObject("items").put("type", "object");
+      }
+      if (field.needed()) {
+        required.add(field.name());
+      }
+    }
   }
 }

@@ -18,6 +18,7 @@ final class Routes {
     all.addAll(new FloorRoutes(desk, solving).routes());
     Floor floor = new Floor(desk);
     all.addAll(new PullRoutes(desk, floor).routes());
+    all.addAll(new ShortRoutes(desk, floor).routes());
     all.addAll(new ListRoutes(desk, floor).routes());
     all.addAll(new CodeRoutes(desk).routes());
     all.addAll(new FigureRoutes(desk).routes());

@@ -28,6 +28,7 @@ public final class Server implements AutoCloseable {
   private final Desk desk;
   private final Solving solving;
   private final Live live;
+  private final Lookout lookout;
   private final Consumer<DeskEvent> listener;
   private final Access access;
   private final Listening listening;
@@ -44,6 +45,7 @@ public final class Server implements AutoCloseable {
     this.listening = listening;
     solving = new Solving(desk);
     live = new Live();
+    lookout = new Lookout(desk);
     listener = live::tell;
     desk.listen(listener);
     access = new Access(desk, listening);
@@ -57,6 +59,7 @@ public final class Server implements AutoCloseable {
     } else {
       javalin.start(listening.host(), listening.port());
     }
+    lookout.start();
   }
 
   private void configure(JavalinConfig config) {
@@ -154,6 +157,7 @@ public final class Server implements AutoCloseable {
   @Override
   public void close() {
     desk.unlisten(listener);
+    lookout.close();
     live.close();
     solving.close();
     javalin.stop();

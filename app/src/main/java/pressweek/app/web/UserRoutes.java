@@ -24,6 +24,10 @@ import pressweek.app.store.row.User;
 
 /** Who uses the pages: logging in and out, people and roles, and who changed what. */
 final class UserRoutes {
+  private static final Field NAME = Field.text("name", "the person's name");
+  private static final Field ROLE =
+      Field.text("role", "order_desk, scheduler, handler, setter or viewer");
+  private static final Field PASSWORD = Field.text("password", "the person's password");
   private static final Duration SESSION = Duration.ofHours(12);
   private static final Duration WINDOW = Duration.ofMinutes(15);
   private static final int MOST_OF_NAME = 5;
@@ -44,12 +48,13 @@ final class UserRoutes {
   List<Route> routes() {
     return List.of(
         get("/api/me", Right.KNOWN, "who asks and what he may do", this::me),
-        post("/api/login", Right.OPEN, "logs in", this::login),
+        post("/api/login", Right.OPEN, "logs in", this::login).asks(NAME, PASSWORD),
         post("/api/logout", Right.KNOWN, "logs out", this::logout),
         get("/api/users", Right.USERS, "who may use the pages", this::users),
-        post("/api/users", Right.USERS, "adds somebody", this::add),
-        post("/api/users/{name}", Right.USERS, "changes role, password or absence", this::change),
-        get("/api/history", Right.WEEK, "who changed what", this::history));
+        post("/api/users", Right.USERS, "adds somebody", this::add).asks(NAME, ROLE, PASSWORD),
+        post("/api/users/{name}", Right.USERS, "changes role, password or absence", this::change).asks(ROLE.unneeded(), PASSWORD.unneeded(), Field.of("away", "boolean", "whether the person may not log in").unneeded()),
+        get("/api/history", Right.WEEK, "who changed what", this::history)
+            .asks(Field.whole("from", "minutes since 1970 UTC").inQuery().unneeded(), Field.whole("before", "an entry's number").inQuery().unneeded()));
   }
 
   private void me(Asked asked) throws IOException {

@@ -20,6 +20,10 @@ import pressweek.solver.why.Placement;
 
 /** The week: looked at, tried, changed. */
 final class WeekRoutes {
+  private static final Field LINE = Field.text("line", "the order line, as 52103/2");
+  private static final Field PRESS = Field.text("press", "a press");
+  private static final Field PLACE =
+      Field.whole("place", "how many lines that may move stand before it");
   private static final int MOST_PLACES = 40;
   private static final int MOST_PLACE = 100_000;
   private static final int MOST_PIECES = 100_000_000;
@@ -36,30 +40,41 @@ final class WeekRoutes {
   List<Route> routes() {
     return List.of(
         get("/api/week", Right.WEEK, "the week as it stands", a -> answer(a, desk.standing())),
-        post("/api/week/trial", Right.EDIT, "what a move would do", this::trial),
-        get("/api/week/places", Right.WEEK, "places of a line with prices", this::places),
-        get("/api/week/room", Right.WEEK, "what could run in an empty place", this::room),
-        post("/api/week/edits", Right.EDIT, "changes a line of the week", this::edit),
+        post("/api/week/trial", Right.EDIT, "what a move would do", this::trial)
+            .asks(Field.VERSION, LINE, PRESS, PLACE),
+        get("/api/week/places", Right.WEEK, "places of a line with prices", this::places)
+            .asks(LINE.inQuery()),
+        get("/api/week/room", Right.WEEK, "what could run in an empty place", this::room)
+            .asks(PRESS.inQuery(), Field.whole("at", "minutes since 1970 UTC").inQuery()),
+        post("/api/week/edits", Right.EDIT, "changes a line of the week", this::edit)
+            .asks(
+                Field.VERSION,
+                LINE,
+                Field.text("kind", "move, promise, let-go, hold, release, leave-out, take-in, split or join"),
+                PRESS.unneeded(),
+                PLACE.unneeded(),
+                Field.whole("pieces", "of a split: pieces of the second part").unneeded(),
+                Field.WHY),
         post(
             "/api/week/undo",
             Right.EDIT,
             "takes the last change back",
-            a -> take(a, desk.undo(a.version(), a.change()))),
+            a -> take(a, desk.undo(a.version(), a.change()))).asks(Field.VERSION, Field.WHY),
         post(
             "/api/week/redo",
             Right.EDIT,
             "makes it again",
-            a -> take(a, desk.redo(a.version(), a.change()))),
+            a -> take(a, desk.redo(a.version(), a.change()))).asks(Field.VERSION, Field.WHY),
         post(
             "/api/week/give-out",
             Right.EDIT,
             "gives the plan out to the floor",
-            a -> take(a, desk.giveOut(a.version(), a.change()))),
+            a -> take(a, desk.giveOut(a.version(), a.change()))).asks(Field.VERSION, Field.WHY),
         post(
             "/api/week/read-files",
             Right.EDIT,
             "takes the files of the folder as they are",
-            a -> take(a, desk.takeFiles(a.version(), a.change()))));
+            a -> take(a, desk.takeFiles(a.version(), a.change()))).asks(Field.VERSION, Field.WHY));
   }
 
   /** Answers with a week that was changed, or why it was not. */

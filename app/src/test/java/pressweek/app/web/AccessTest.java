@@ -33,6 +33,7 @@ class AccessTest {
           "order_desk",
           Set.of(
               "/api/week",
+              "/api/shorts",
               "/api/why",
               "/api/floor/choices",
               "/api/history",
@@ -63,6 +64,7 @@ class AccessTest {
           "setter",
           Set.of(
               "/api/week",
+              "/api/shorts",
               "/api/why",
               "/api/floor/choices",
               "/api/history",
@@ -78,6 +80,7 @@ class AccessTest {
           "viewer",
           Set.of(
               "/api/week",
+              "/api/shorts",
               "/api/why",
               "/api/floor/choices",
               "/api/history",

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.TreeSet;
@@ -45,5 +46,31 @@ class OpenApiTest {
         }
       }
     }
+  }
+
+  /** What is described as needed is: without it a request is refused in words that name it. */
+  @Test
+  void whatIsDescribedAsNeededIsNeeded(@TempDir Path folder) throws IOException, StoreTrouble {
+    int asked = 0;
+    try (Opened opened = Opened.local(folder)) {
+      List<Route> routes =
+          Routes.all(opened.desk, new Solving(opened.desk), Listening.local(1, "nobody"));
+      for (Route route : routes) {
+        List<String> needed =
+            route.fields().stream().filter(Field::needed).map(Field::name).toList();
+        if (!needed.isEmpty()) {
+          boolean change = route.method().name().equals("POST");
+          String path = route.path().replaceAll("[{<][a-z]+[}>]", "x");
+          HttpResponse<String> answer = change ? opened.post(path, "{}") : opened.ask(path);
+          assertThat(answer.statusCode()).as(path + answer.body()).isEqualTo(400);
+          String words = Opened.JSON.readTree(answer.body()).path("words").asText();
+          assertThat(needed.stream().map(n -> change ? "\"" + n + "\"" : "?" + n + "="))
+              .as(path)
+              .anyMatch(words::contains);
+          asked++;
+        }
+      }
+    }
+    assertThat(asked).isGreaterThan(18);
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.UUID;
@@ -167,5 +168,27 @@ class PullRoutesTest {
 
   private static JsonNode scan(String text) throws Exception {
     return pages.post("/api/scan", "{\"text\":\"" + text + "\"}").json();
+  }
+
+  @Test
+  void whatIsShortIsToldToWhoeverPlans() throws Exception {
+    JsonNode pull = pull(2);
+    int needed = pull.path("pieces").asInt();
+    tick(tick(UUID.randomUUID(), pull, ",\"short\":3,\"reason\":\"bin empty\",\"by\":\"Hana\""));
+    List<JsonNode> rows = new ArrayList<>();
+    pages.get("/api/shorts").json().path("rows").forEach(rows::add);
+    JsonNode row =
+        rows.stream()
+            .filter(r -> r.path("reason").asText().equals("bin empty"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(row.path("short").asInt()).isEqualTo(3);
+    assertThat(row.path("needed").asInt()).isEqualTo(needed);
+    assertThat(row.path("press")).isEqualTo(pull.path("press"));
+    assertThat(row.path("insert")).isEqualTo(pull.path("insert"));
+    assertThat(pull.path("key").asText()).startsWith(row.path("line").asText() + "|");
+    tick(tick(UUID.randomUUID(), pull, ",\"undo\":true"));
+    assertThat(pages.get("/api/shorts").json().path("rows").findValuesAsText("reason"))
+        .doesNotContain("bin empty");
   }
 }

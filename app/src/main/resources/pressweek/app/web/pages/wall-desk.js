@@ -16,6 +16,7 @@ export const desk = {
   chosen: null,
   carry: null,
   progress: null,
+  shorts: [],
   busy: '',
   notices: [],
   done: '',
@@ -154,16 +155,25 @@ export function choose(chosen) {
   set({ chosen });
 }
 
+/** Reads anew what the material handlers found short. */
+export function readShorts() {
+  return api('GET', '/api/shorts').then(({ rows }) => set({ shorts: rows })).catch(() => {});
+}
+
 /** What to do when the server tells of something. */
 export const heard = {
   progress: (p) => set({ progress: { ...desk.progress, ...p } }),
   proposal: () => reload().then(() => (desk.proposal ? loadProposal() : null)).catch(() => {}),
   week: async (what) => {
     if (desk.busy) told = what;
-    if (desk.busy || what.version <= desk.week.version) return;
+    if (desk.busy || what.version < desk.week.version) return;
+    const before = desk.week;
     await reload().catch(() => {});
-    say(`${what.by || 'Somebody'} changed the week: ${what.what}`);
+    readShorts();
+    if (desk.week.version !== before.version || desk.week.plan.givenOut !== before.plan.givenOut) say(`${what.by || 'Somebody'} changed the week: ${what.what}`);
   },
-  again: () => reload().catch(() => {}),
+  ticks: () => readShorts(),
+  files: () => reload().catch(() => {}),
+  again: () => reload().then(readShorts).catch(() => {}),
   lost: () => say('The connection to Pressweek is lost; it is tried again and again.', 'wrong'),
 };

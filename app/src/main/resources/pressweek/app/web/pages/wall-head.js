@@ -1,6 +1,6 @@
 import { html, useState } from '/assets/preact.js';
 import { money } from '/assets/shell.js';
-import { ask, desk, mayEdit, redo, set, solve, undo } from '/assets/wall-desk.js';
+import { ask, choose, desk, mayEdit, redo, set, solve, undo } from '/assets/wall-desk.js';
 import { Dialog } from '/assets/wall-dialog.js';
 import { Find } from '/assets/wall-find.js';
 import { Floor } from '/assets/wall-floor.js';
@@ -84,6 +84,19 @@ function Files() {
     ${mayEdit() && html`<button type="button" disabled=${Boolean(desk.busy)} onClick=${() => ask('/api/week/read-files')}>Take the changed files</button>`}</div>`;
 }
 
+function shortWords(row) {
+  return `${row.press}: ${row.short} of ${row.needed} ${row.unit} ${row.insert} missing for `;
+}
+
+/** What the material handlers found short, the first that is needed first. */
+function Shorts() {
+  const { shorts, clock } = desk;
+  if (!shorts.length) return '';
+  return html`<details class="notice shorts" open=${shorts.length < 3}><summary>${shorts.length === 1 ? 'One pull is short' : `${shorts.length} pulls are short`}</summary>
+    <ul>${shorts.map((row) => html`<li key=${`${row.line} ${row.insert} ${row.at}`}>${shortWords(row)}<button type="button" class="plain" onClick=${() => choose({ line: row.line })}>${row.line}</button>,
+      to be there ${clock.moment(row.needBy)}: ${row.reason} <span class="muted">(${row.by}, ${clock.moment(row.at)})</span></li>`)}</ul></details>`;
+}
+
 /** Beneath the wall, at its right: how much of it is seen. */
 export function ZoomBar({ hands }) {
   const { zoom } = hands;
@@ -103,6 +116,7 @@ export function Head({ hands }) {
     <${Tools} hands=${hands} open=${open} />
     ${progress && html`<p class="progress"><span class="turning" aria-hidden="true"></span>${progressWords(progress)}</p>`}
     <${Files} />
+    <${Shorts} />
     ${dialog === 'help' && html`<${Help} close=${close} />`}
     ${dialog === 'give' && html`<${GiveOut} close=${close} />`}
     ${dialog === 'floor' && html`<${Floor} close=${close} />`}`;

@@ -59,7 +59,11 @@ export class Keys {
       '=': () => zoom.in(),
       '-': () => zoom.out(),
       0: () => zoom.hours(0),
-      '/': () => document.getElementById('find').focus(),
+      '/': () => {
+        const find = document.getElementById('find');
+        find.focus();
+        find.select();
+      },
       '?': () => set({ dialog: 'help' }),
       z: (event) => mayEdit() && (event.shiftKey ? redo() : undo()),
       m: () => this.withLine((line) => this.hands.pickUp(line)),

@@ -1,7 +1,7 @@
 import { html, render } from '/assets/preact.js';
 import { PrintLine, clock, live, page } from '/assets/shell.js';
 import { Carry } from '/assets/wall-carry.js';
-import { choose, desk, heard, inView, take, watch } from '/assets/wall-desk.js';
+import { choose, desk, heard, inView, readShorts, take, watch } from '/assets/wall-desk.js';
 import { Drag } from '/assets/wall-drag.js';
 import { asked } from '/assets/wall-first.js';
 import { Head, ZoomBar } from '/assets/wall-head.js';
@@ -115,6 +115,7 @@ function mount(main, who, coming) {
     printing(main.querySelector('.sheets'), main.querySelector('.legendbox'));
     setInterval(() => hands.wall.nowAt(nowMin()), 30000);
     live(heard);
+    readShorts();
     performance.mark('wall-drawn');
   });
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Dimension;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -141,6 +142,22 @@ final class Browser implements AutoCloseable {
     Map<String, String> scheme =
         Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light");
     driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("features", List.of(scheme)));
+  }
+
+  /** A screen of this size that is touched, instead of the window. */
+  void screen(Dimension size) {
+    Map<String, Object> metrics =
+        Map.of(
+            "width", size.width, "height", size.height, "deviceScaleFactor", 1, "mobile", false);
+    driver.executeCdpCommand("Emulation.setDeviceMetricsOverride", metrics);
+    driver.executeCdpCommand(
+        "Emulation.setTouchEmulationEnabled", Map.of("enabled", true, "maxTouchPoints", 5));
+  }
+
+  /** The window again, with a mouse. */
+  void ownScreen() {
+    driver.executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
+    driver.executeCdpCommand("Emulation.setTouchEmulationEnabled", Map.of("enabled", false));
   }
 
   /** Cuts the page's connection, or gives it back. */

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.openqa.selenium.Dimension;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.print.PrintOptions;
 import pressweek.app.store.StoreTrouble;
 
@@ -26,6 +27,22 @@ import pressweek.app.store.StoreTrouble;
 class EachPageTest {
   private static final List<String> WCAG = List.of("wcag2a", "wcag2aa", "wcag21aa", "wcag22aa");
   private static final Dimension NOTEBOOK = new Dimension(1280, 720);
+
+  /** A tablet of 10 inches, upright and lying. */
+  private static final List<Dimension> TABLET =
+      List.of(new Dimension(800, 1280), new Dimension(1280, 800));
+
+  /** Least width and height of what is touched, CSS pixels: WCAG 2.2, success criterion 2.5.8. */
+  private static final int FINGER = 24;
+
+  private static final String SMALL =
+      """
+      const shown = (e) => e.checkVisibility({ visibilityProperty: true, opacityProperty: true });
+      return [...document.querySelectorAll('main button, main select, main input, main summary, nav a')].filter(shown)
+        .map((e) => [e, (e.closest('label') || e).getBoundingClientRect()])
+        .filter(([e, box]) => box.width > 0 && (box.width < arguments[0] || box.height < arguments[0]))
+        .map(([e]) => e.outerHTML.slice(0, 120));
+      """;
 
   /** A page among the objects of a PDF. */
   private static final Pattern SHEET = Pattern.compile("/Type\\s*/Page\\b(?!s)");
@@ -74,10 +91,57 @@ class EachPageTest {
   void fitsTheWidthOfANotebook(Page page) {
     browser.driver.manage().window().setSize(NOTEBOOK);
     page.openIn(browser);
-    Object over =
-        browser.script(
-            "const e = document.documentElement; return e.scrollWidth > e.clientWidth + 1");
-    assertThat(over).isEqualTo(false);
+    assertThat(over()).isEqualTo(false);
+  }
+
+  private static Object over() {
+    return browser.script(
+        "const e = document.documentElement; return e.scrollWidth > e.clientWidth + 1");
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void isUsedWithAFingerOnATablet(Page page) {
+    for (Dimension tablet : TABLET) {
+      browser.screen(tablet);
+      page.openIn(browser);
+      assertThat(over()).as("over the edge of %s", tablet).isEqualTo(false);
+      assertThat((List<?>) browser.script(SMALL, FINGER)).as("small on %s", tablet).isEmpty();
+      assertThat(violations()).as("on %s", tablet).isEmpty();
+    }
+    browser.ownScreen();
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void dialogsOfTheWallAreForEverybody(Wanted wanted) {
+    Page.WALL.openIn(browser);
+    wanted.open(browser);
+    browser.present("dialog[open]");
+    for (boolean dark : List.of(false, true)) {
+      browser.dark(dark);
+      assertThat(violations()).as("dark: %s", dark).isEmpty();
+    }
+    browser.dark(false);
+    new WallHand(browser).keys(Keys.ESCAPE);
+    browser.until(d -> browser.count("dialog[open]") == 0 ? true : null);
+  }
+
+  /** The dialogs of the wall. */
+  enum Wanted {
+    HELP("?"),
+    HAPPENED("What happened"),
+    GIVE_OUT("Give out");
+
+    private final String button;
+
+    Wanted(String button) {
+      this.button = button;
+    }
+
+    void open(Browser browser) {
+      browser.press(button);
+    }
   }
 
   @ParameterizedTest
