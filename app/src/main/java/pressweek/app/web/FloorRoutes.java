@@ -64,7 +64,13 @@ final class FloorRoutes {
     return List.of(
         get("/api/floor/choices", Right.WEEK, "what can have happened", this::choices),
         post("/api/floor", Right.EDIT, "says what happened and repairs the week", this::happened)
-            .asks(Field.VERSION, Field.whole("now", "the present, minutes since 1970 UTC"), Field.of("events", "array", "what happened, an object of texts each, by the fields of /api/floor/choices")));
+            .asks(
+                Field.VERSION,
+                Field.whole("now", "the present, minutes since 1970 UTC"),
+                Field.of(
+                    "events",
+                    "array",
+                    "what happened, an object of texts each, by the fields of /api/floor/choices")));
   }
 
   private Plan plan() throws StoreTrouble {

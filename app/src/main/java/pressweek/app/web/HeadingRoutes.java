@@ -38,8 +38,12 @@ final class HeadingRoutes {
 
   List<Route> routes() {
     return List.of(
-        get("/api/headings", Right.FILES, "which heading may be which column", this::propose).asks(Field.text("file", "a table of the folder").inQuery()),
-        post("/api/headings", Right.TAKE_FILES, "keeps which heading is which", this::keep).asks(Field.text("file", "a table of the folder"), Field.of("mapping", "object", "the column of each heading; empty for none")));
+        get("/api/headings", Right.FILES, "which heading may be which column", this::propose)
+            .asks(Field.text("file", "a table of the folder").inQuery()),
+        post("/api/headings", Right.TAKE_FILES, "keeps which heading is which", this::keep)
+            .asks(
+                Field.text("file", "a table of the folder"),
+                Field.of("mapping", "object", "the column of each heading; empty for none")));
   }
 
   private static InputFile table(String name) {

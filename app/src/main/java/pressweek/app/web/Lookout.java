@@ -68,8 +68,7 @@ final class Lookout implements AutoCloseable {
       desk.tell(new DeskEvent.FilesChanged(there.files()));
     }
     if (before.version() != there.version()) {
-      desk.tell(
-          new DeskEvent.Changed(now.version(), now.state().made().by(), now.state().what()));
+      desk.tell(new DeskEvent.Changed(now.version(), now.state().made().by(), now.state().what()));
     } else if (before.givenOut() != there.givenOut()) {
       String number = now.week().plan().head().number();
       desk.tell(new DeskEvent.Changed(now.version(), "", "gave out plan " + number));

@@ -82,8 +82,7 @@ final class OpenApi {
 
   private static void body(ObjectNode json, List<Field> fields) {
     json.put("required", fields.stream().anyMatch(Field::needed));
-    ObjectNode schema =
-        json.putObject("content").putObject("application/json").putObject("schema");
+    ObjectNode schema = json.putObject("content").putObject("application/json").putObject("schema");
     schema.put("type", "object");
     ObjectNode properties = schema.putObject("properties");
     ArrayNode required = schema.putArray("required");

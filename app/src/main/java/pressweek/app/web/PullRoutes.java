@@ -36,13 +36,20 @@ final class PullRoutes {
 
   List<Route> routes() {
     return List.of(
-        get("/api/pulls", Right.PULLS, "what to bring where by when", this::pulls).asks(Field.text("press", "presses, separated by commas").inQuery().unneeded()),
+        get("/api/pulls", Right.PULLS, "what to bring where by when", this::pulls)
+            .asks(Field.text("press", "presses, separated by commas").inQuery().unneeded()),
         post(
-            "/api/ticks",
-            Right.TICK,
-            "ticks pulls off; the same tick again changes nothing",
-            this::ticks).asks(Field.of("ticks", "array", "objects of id (a UUID), key, pieces, short, reason, by, at, undo")),
-        post("/api/scan", Right.PULLS, "which pull a label means", this::scan).asks(Field.text("text", "what the scanner read")));
+                "/api/ticks",
+                Right.TICK,
+                "ticks pulls off; the same tick again changes nothing",
+                this::ticks)
+            .asks(
+                Field.of(
+                    "ticks",
+                    "array",
+                    "objects of id (a UUID), key, pieces, short, reason, by, at, undo")),
+        post("/api/scan", Right.PULLS, "which pull a label means", this::scan)
+            .asks(Field.text("text", "what the scanner read")));
   }
 
   private void pulls(Asked asked) throws StoreTrouble {

@@ -36,10 +36,12 @@ final class SolveRoutes {
 
   List<Route> routes() {
     return List.of(
-        post("/api/week/solve", Right.EDIT, "begins to solve the week anew", this::solve).asks(Field.VERSION, Field.whole("seconds", "how long to search")),
+        post("/api/week/solve", Right.EDIT, "begins to solve the week anew", this::solve)
+            .asks(Field.VERSION, Field.whole("seconds", "how long to search")),
         post("/api/week/solve/stop", Right.EDIT, "ends the search soon", this::stop),
         get("/api/week/proposal", Right.WEEK, "what the search proposes", this::proposal),
-        post("/api/week/proposal/take", Right.EDIT, "makes the proposal the week", this::take).asks(Field.VERSION, Field.WHY),
+        post("/api/week/proposal/take", Right.EDIT, "makes the proposal the week", this::take)
+            .asks(Field.VERSION, Field.WHY),
         post("/api/week/proposal/leave", Right.EDIT, "keeps the week as it is", this::leave));
   }
 

@@ -52,9 +52,15 @@ final class UserRoutes {
         post("/api/logout", Right.KNOWN, "logs out", this::logout),
         get("/api/users", Right.USERS, "who may use the pages", this::users),
         post("/api/users", Right.USERS, "adds somebody", this::add).asks(NAME, ROLE, PASSWORD),
-        post("/api/users/{name}", Right.USERS, "changes role, password or absence", this::change).asks(ROLE.unneeded(), PASSWORD.unneeded(), Field.of("away", "boolean", "whether the person may not log in").unneeded()),
+        post("/api/users/{name}", Right.USERS, "changes role, password or absence", this::change)
+            .asks(
+                ROLE.unneeded(),
+                PASSWORD.unneeded(),
+                Field.of("away", "boolean", "whether the person may not log in").unneeded()),
         get("/api/history", Right.WEEK, "who changed what", this::history)
-            .asks(Field.whole("from", "minutes since 1970 UTC").inQuery().unneeded(), Field.whole("before", "an entry's number").inQuery().unneeded()));
+            .asks(
+                Field.whole("from", "minutes since 1970 UTC").inQuery().unneeded(),
+                Field.whole("before", "an entry's number").inQuery().unneeded()));
   }
 
   private void me(Asked asked) throws IOException {

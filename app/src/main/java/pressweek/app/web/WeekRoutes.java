@@ -50,31 +50,37 @@ final class WeekRoutes {
             .asks(
                 Field.VERSION,
                 LINE,
-                Field.text("kind", "move, promise, let-go, hold, release, leave-out, take-in, split or join"),
+                Field.text(
+                    "kind",
+                    "move, promise, let-go, hold, release, leave-out, take-in, split or join"),
                 PRESS.unneeded(),
                 PLACE.unneeded(),
                 Field.whole("pieces", "of a split: pieces of the second part").unneeded(),
                 Field.WHY),
         post(
-            "/api/week/undo",
-            Right.EDIT,
-            "takes the last change back",
-            a -> take(a, desk.undo(a.version(), a.change()))).asks(Field.VERSION, Field.WHY),
+                "/api/week/undo",
+                Right.EDIT,
+                "takes the last change back",
+                a -> take(a, desk.undo(a.version(), a.change())))
+            .asks(Field.VERSION, Field.WHY),
         post(
-            "/api/week/redo",
-            Right.EDIT,
-            "makes it again",
-            a -> take(a, desk.redo(a.version(), a.change()))).asks(Field.VERSION, Field.WHY),
+                "/api/week/redo",
+                Right.EDIT,
+                "makes it again",
+                a -> take(a, desk.redo(a.version(), a.change())))
+            .asks(Field.VERSION, Field.WHY),
         post(
-            "/api/week/give-out",
-            Right.EDIT,
-            "gives the plan out to the floor",
-            a -> take(a, desk.giveOut(a.version(), a.change()))).asks(Field.VERSION, Field.WHY),
+                "/api/week/give-out",
+                Right.EDIT,
+                "gives the plan out to the floor",
+                a -> take(a, desk.giveOut(a.version(), a.change())))
+            .asks(Field.VERSION, Field.WHY),
         post(
-            "/api/week/read-files",
-            Right.EDIT,
-            "takes the files of the folder as they are",
-            a -> take(a, desk.takeFiles(a.version(), a.change()))).asks(Field.VERSION, Field.WHY));
+                "/api/week/read-files",
+                Right.EDIT,
+                "takes the files of the folder as they are",
+                a -> take(a, desk.takeFiles(a.version(), a.change())))
+            .asks(Field.VERSION, Field.WHY));
   }
 
   /** Answers with a week that was changed, or why it was not. */

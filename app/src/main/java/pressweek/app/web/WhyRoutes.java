@@ -18,8 +18,7 @@ final class WhyRoutes {
 
   private final Desk desk;
 
-  private static final Field LINE =
-      Field.text("line", "the order line, as 52103/2").inQuery();
+  private static final Field LINE = Field.text("line", "the order line, as 52103/2").inQuery();
 
   WhyRoutes(Desk desk) {
     this.desk = desk;
@@ -27,8 +26,10 @@ final class WhyRoutes {
 
   List<Route> routes() {
     return List.of(
-        Route.get("/api/why", Right.WEEK, "why a line is where it is", a -> why(a, false)).asks(LINE),
-        Route.get("/api/why/cures", Right.EDIT, "what would help a line", a -> why(a, true)).asks(LINE));
+        Route.get("/api/why", Right.WEEK, "why a line is where it is", a -> why(a, false))
+            .asks(LINE),
+        Route.get("/api/why/cures", Right.EDIT, "what would help a line", a -> why(a, true))
+            .asks(LINE));
   }
 
   private void why(Asked asked, boolean cures) throws StoreTrouble {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,9 +17,11 @@ import pressweek.app.desk.Desk;
 import pressweek.app.desk.DeskEvent;
 import pressweek.app.desk.Edit;
 import pressweek.app.desk.FolderLook;
-import pressweek.app.store.Change;
+import pressweek.app.desk.Taken;
 import pressweek.app.store.Store;
 import pressweek.app.store.StoreTrouble;
+import pressweek.app.store.row.Change;
+import pressweek.data.plan.Run;
 import pressweek.data.plan.Settings;
 
 /** Two servers on one store and one folder: each is told what the other did, and only that. */
@@ -27,16 +30,19 @@ class LookoutTest {
 
   private static Desk desk(Store store, Path folder) throws IOException {
     int nowMin = (int) (Opened.NOW.getEpochSecond() / 60);
-    return new Desk(
-        store, new FolderLook(folder, nowMin), Clock.fixed(Opened.NOW, ZoneOffset.UTC));
+    return new Desk(store, new FolderLook(folder, nowMin), Clock.fixed(Opened.NOW, ZoneOffset.UTC));
   }
 
   private static Change by(String name) {
     return Change.of(name, Opened.NOW);
   }
 
+  /** The line that starts last, which is not running yet. */
   private static String line(Desk desk) throws StoreTrouble {
-    return desk.standing().orElseThrow().week().plan().runs().get(5).job();
+    return desk.standing().orElseThrow().week().plan().runs().stream()
+        .max(Comparator.comparingInt(Run::startMin))
+        .orElseThrow()
+        .job();
   }
 
   private static long version(Desk desk) throws StoreTrouble {
@@ -56,7 +62,8 @@ class LookoutTest {
         lookout.look();
         assertThat(told).as("nothing happened").isEmpty();
 
-        there.edit(version(there), new Edit.Promise(line(there)), by("Bo"));
+        assertThat(there.edit(version(there), new Edit.Promise(line(there)), by("Bo")))
+            .isInstanceOf(Taken.Done.class);
         lookout.look();
         lookout.look();
         assertThat(told).hasSize(1).first().isInstanceOf(DeskEvent.Changed.class);
@@ -89,8 +96,7 @@ class LookoutTest {
         String before = Files.readString(orders);
         Files.writeString(orders, before + "\n");
         lookout.look();
-        assertThat(told)
-            .containsExactly(new DeskEvent.FilesChanged(List.of("orders.csv changed")));
+        assertThat(told).containsExactly(new DeskEvent.FilesChanged(List.of("orders.csv changed")));
         Files.writeString(orders, before);
         lookout.look();
         assertThat(told).hasSize(2).last().isEqualTo(new DeskEvent.FilesChanged(List.of()));

@@ -6,8 +6,8 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import pressweek.app.store.Change;
 import pressweek.app.store.StoreTrouble;
+import pressweek.app.store.row.Change;
 import pressweek.app.store.row.User;
 
 /**
@@ -35,8 +35,7 @@ public final class PagePictures {
   private PagePictures() {}
 
   /** Takes all of them, or those that are named. */
-  public static void main(String[] args)
-      throws IOException, StoreTrouble, InterruptedException {
+  public static void main(String[] args) throws IOException, StoreTrouble, InterruptedException {
     Path work = Files.createTempDirectory("pictures");
     List<String> wanted = args.length > 0 ? List.of(args) : List.copyOf(PAGES.keySet());
     try (Served served = new Served(PagesSpeedRun.DEMO, work.resolve("demo.db"), NOW, 2_000)) {

@@ -39,8 +39,7 @@ public final class PagesSpeedRun {
   private PagesSpeedRun() {}
 
   /** Runs all of it. */
-  public static void main(String[] args)
-      throws IOException, StoreTrouble, InterruptedException {
+  public static void main(String[] args) throws IOException, StoreTrouble, InterruptedException {
     Path work = Files.createTempDirectory("pages");
     try {
       PagesSpeedRun run = new PagesSpeedRun();

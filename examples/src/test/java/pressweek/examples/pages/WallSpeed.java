@@ -111,7 +111,8 @@ final class WallSpeed implements AutoCloseable {
     mouse("mouseMoved", x, y, 0);
     mouse("mousePressed", x, y, 1);
     mouse("mouseMoved", x + 8, y + 4, 1);
-    if (!driver.executeScript("return Boolean(document.querySelector('.ghost:not([hidden])'))")
+    if (!driver
+        .executeScript("return Boolean(document.querySelector('.ghost:not([hidden])'))")
         .equals(true)) {
       throw new IllegalStateException("no run was taken up at " + x + ", " + y);
     }

@@ -147,8 +147,7 @@ final class Browser implements AutoCloseable {
   /** A screen of this size that is touched, instead of the window. */
   void screen(Dimension size) {
     Map<String, Object> metrics =
-        Map.of(
-            "width", size.width, "height", size.height, "deviceScaleFactor", 1, "mobile", false);
+        Map.of("width", size.width, "height", size.height, "deviceScaleFactor", 1, "mobile", false);
     driver.executeCdpCommand("Emulation.setDeviceMetricsOverride", metrics);
     driver.executeCdpCommand(
         "Emulation.setTouchEmulationEnabled", Map.of("enabled", true, "maxTouchPoints", 5));
