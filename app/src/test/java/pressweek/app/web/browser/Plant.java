@@ -39,8 +39,9 @@ final class Plant implements AutoCloseable {
   private Desk desk;
   private Server server;
 
-  private Plant(Path at, Clock clock, Listening listening) throws IOException, StoreTrouble {
-    folder = Copied.example("quillback-small", at.resolve("plant"));
+  private Plant(String example, Path at, Clock clock, Listening listening)
+      throws IOException, StoreTrouble {
+    folder = Copied.example(example, at.resolve("plant"));
     store = Store.open(at.resolve("store.db").toString());
     desk = desk(clock);
     desk.begin(new Settings(0, 60, 1), "tester", Watcher.NONE);
@@ -61,7 +62,12 @@ final class Plant implements AutoCloseable {
 
   /** On this machine, nobody logs in. */
   static Plant local(Path at) throws IOException, StoreTrouble {
-    return new Plant(at, Clock.fixed(NOW, ZoneOffset.UTC), Listening.local(0, "tester"));
+    return local("quillback-small", at);
+  }
+
+  /** The same of another example. */
+  static Plant local(String example, Path at) throws IOException, StoreTrouble {
+    return new Plant(example, at, Clock.fixed(NOW, ZoneOffset.UTC), Listening.local(0, "tester"));
   }
 
   /**
@@ -73,7 +79,7 @@ final class Plant implements AutoCloseable {
   static Plant network(Path at, Map<String, String> people) throws IOException, StoreTrouble {
     Listening listening =
         new Listening("127.0.0.1", 0, Set.of("localhost"), new Listening.Door.Proxy());
-    Plant plant = new Plant(at, Clock.systemUTC(), listening);
+    Plant plant = new Plant("quillback-small", at, Clock.systemUTC(), listening);
     for (Map.Entry<String, String> person : people.entrySet()) {
       new People(plant.store)
           .put(person.getKey(), person.getValue(), PASSWORD, Change.of("tester", NOW))

@@ -106,18 +106,4 @@ class ProposalTest {
     assertThat(plant.version()).isEqualTo(version);
     assertThat(plant.plan().runs()).isEqualTo(before.runs());
   }
-
-  @Test
-  void aLongSearchIsStopped() throws Exception {
-    makeWorse();
-    Page.WALL.openIn(browser);
-    long version = plant.version();
-    browser.write(".solve input", "3600");
-    browser.press("Solve");
-    browser.says(".progress", "of 3600");
-    browser.press("Stop");
-    browser.says(".proposal", "Another week is proposed");
-    assertThat(browser.count(".progress")).isZero();
-    take(version);
-  }
 }
