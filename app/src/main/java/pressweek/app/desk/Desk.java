@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import pressweek.app.plan.ChangedInputs;
 import pressweek.app.plan.EarlierPlans;
@@ -50,11 +51,16 @@ public final class Desk {
   private final FolderLook folder;
   private final Clock clock;
   private final List<Consumer<DeskEvent>> listeners = new CopyOnWriteArrayList<>();
-  private Present present = Present.NONE;
+  private final Hands hands = new Hands();
+  private volatile Present present = Present.NONE;
 
-  /** The week as it was last read from the store, and what edits it. */
-  private record Present(Optional<Standing> standing, Optional<Editing> editing, String given) {
-    static final Present NONE = new Present(Optional.empty(), Optional.empty(), "");
+  /** The week as it was last read from the store, and the plan that had been given out then. */
+  private record Present(Optional<Standing> standing, String given) {
+    static final Present NONE = new Present(Optional.empty(), "");
+
+    boolean is(long version, String given) {
+      return standing.filter(s -> s.version() == version).isPresent() && this.given.equals(given);
+    }
   }
 
   /**
@@ -105,21 +111,27 @@ public final class Desk {
     return Math.toIntExact(Math.floorDiv(now().getEpochSecond(), 60));
   }
 
-  /** The week as it stands; empty while there has been none. */
-  public synchronized Optional<Standing> standing() throws StoreTrouble {
+  /**
+   * The week as it stands; empty while there has been none. Whoever looks at it waits for nobody
+   * who is changing it.
+   */
+  public Optional<Standing> standing() throws StoreTrouble {
+    Present there = present;
+    return there.is(store.deskStates().version(), given()) ? there.standing() : read();
+  }
+
+  private synchronized Optional<Standing> read() throws StoreTrouble {
     long version = store.deskStates().version();
     String given = given();
     if (present.standing().filter(s -> s.version() == version).isEmpty()) {
       Optional<DeskState> kept = store.deskStates().current();
       present =
-          kept.isPresent()
-              ? new Present(Optional.of(stand(kept.get())), Optional.empty(), given)
-              : Present.NONE;
+          kept.isPresent() ? new Present(Optional.of(stand(kept.get())), given) : Present.NONE;
     } else if (!present.given().equals(given)) {
       Standing there = present.standing().get();
       boolean out = isGivenOut(there.week().plan());
       Standing now = new Standing(there.state(), there.week(), there.findings(), out);
-      present = new Present(Optional.of(now), present.editing(), given);
+      present = new Present(Optional.of(now), given);
     }
     return present.standing();
   }
@@ -180,16 +192,19 @@ public final class Desk {
   }
 
   /** What a move of the week that stands would do; words when it cannot be made. */
-  public synchronized TrialAnswer tried(long version, Edit.Move move) throws StoreTrouble {
+  public TrialAnswer tried(long version, Edit.Move move) throws StoreTrouble {
     Optional<Standing> now = standing();
     if (now.isEmpty() || now.get().version() != version) {
       return new TrialAnswer.Old(now.map(Standing::version).orElse(0L));
     }
-    Editing hands = editing();
-    Optional<String> objection = hands.objection(move.line(), move.press());
+    return hands.on(now.get(), editing -> tried(editing, move));
+  }
+
+  private static TrialAnswer tried(Editing editing, Edit.Move move) {
+    Optional<String> objection = editing.objection(move.line(), move.press());
     return objection.isPresent()
         ? new TrialAnswer.No(objection.get())
-        : new TrialAnswer.Yes(Trial.of(hands.order(), move));
+        : new TrialAnswer.Yes(Trial.of(editing.order(), move));
   }
 
   /** What came of a trial. */
@@ -205,22 +220,13 @@ public final class Desk {
   }
 
   /** The order of the week that stands, to ask places of; none while there is no week. */
-  public synchronized <T> Optional<T> asked(java.util.function.Function<Editing, T> question)
-      throws StoreTrouble {
-    return standing().isPresent() ? Optional.of(question.apply(editing())) : Optional.empty();
-  }
-
-  private Editing editing() {
-    if (present.editing().isEmpty()) {
-      Editing hands = new Editing(present.standing().orElseThrow().week());
-      present = new Present(present.standing(), Optional.of(hands), present.given());
-    }
-    return present.editing().get();
+  public <T> Optional<T> asked(Function<Editing, T> question) throws StoreTrouble {
+    return standing().map(now -> hands.on(now, question));
   }
 
   private Edited edited(Edit edit) throws StoreTrouble, IOException {
     if (!(edit instanceof Edit.Split) && !(edit instanceof Edit.Join)) {
-      return editing().edit(edit);
+      return hands.on(standing().orElseThrow(), editing -> editing.edit(edit));
     }
     Standing now = standing().orElseThrow();
     if (!filesChanged(now).isEmpty()) {
@@ -263,7 +269,17 @@ public final class Desk {
   /** Lays a week on the desk. */
   synchronized Taken keep(DeskWeek week, String what, long version, Change change)
       throws StoreTrouble {
-    Taken taken = taken(put(numbered(week), what, version, change), change.by());
+    DeskWeek numbered = numbered(week);
+    List<String> findings = findings(numbered.plan());
+    boolean out = isGivenOut(numbered.plan());
+    String given = given();
+    Answer<DeskState> answer = put(numbered, what, version, change);
+    if (answer instanceof Answer.Done<DeskState> done) {
+      // Made before whoever looks asks for it, so that nobody waits for it to be read back.
+      Standing now = new Standing(done.value(), numbered, findings, out);
+      present = new Present(Optional.of(now), given);
+    }
+    Taken taken = taken(answer, change.by());
     store.deskStates().prune(MOST_STATES);
     return taken;
   }

@@ -18,7 +18,7 @@ import pressweek.solver.Finishing;
 import pressweek.solver.why.Placement;
 import pressweek.solver.why.Reordering;
 
-/** Carries edits out on a week. Not for use by several threads. */
+/** Carries edits out on a week, which stays as it is. For use by several threads. */
 public final class Editing {
   private final DeskWeek week;
   private final Plan plan;

@@ -15,14 +15,21 @@ import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * Many people on the pages at once. A reader asks for what a page shows about once a second, which
- * is more than a person does; an editor promises a line or lets it go about twice a second, from
- * the week as it saw it last.
+ * is more than a person does; an editor looks at the week and promises a line or lets it go, about
+ * every two seconds.
  */
 final class Load {
   private static final List<String> READ =
-      List.of("/api/week", "/api/pulls", "/", "/assets/wall.js", "/api/week/places?line=");
+      List.of(
+          "/api/week",
+          "/api/pulls",
+          "/api/lists/changes",
+          "/api/lists/crew",
+          "/api/figures",
+          "/",
+          "/assets/wall.js");
   private static final int READER_MS = 1_000;
-  private static final int EDITOR_MS = 500;
+  private static final int EDITOR_MS = 2_000;
 
   private final URI home;
   private final long end;
@@ -30,6 +37,7 @@ final class Load {
   private final Queue<String> faults = new ConcurrentLinkedQueue<>();
   private final AtomicInteger done = new AtomicInteger();
   private final AtomicInteger stale = new AtomicInteger();
+  private final AtomicInteger refused = new AtomicInteger();
 
   /**
    * What came of it.
@@ -37,9 +45,10 @@ final class Load {
    * @param reads how long each read took, milliseconds, the shortest first
    * @param done changes that were acknowledged
    * @param stale changes refused because somebody else was first
+   * @param refused changes refused because they would break a rule
    * @param faults what went wrong
    */
-  record Came(List<Double> reads, int done, int stale, List<String> faults) {
+  record Came(List<Double> reads, int done, int stale, int refused, List<String> faults) {
     /** The time in milliseconds within which so many of a hundred reads were answered. */
     double percentile(int percent) {
       return reads.get(Math.min(reads.size() - 1, reads.size() * percent / 100));
@@ -59,7 +68,7 @@ final class Load {
     List<Thread> people = new ArrayList<>();
     for (int i = 0; i < readers; i++) {
       SplittableRandom random = new SplittableRandom(i);
-      people.add(new Thread(() -> load.read(lines, random), "reader " + i));
+      people.add(new Thread(() -> load.read(random), "reader " + i));
     }
     for (int i = 0; i < editors; i++) {
       SplittableRandom random = new SplittableRandom(1_000L + i);
@@ -73,6 +82,7 @@ final class Load {
         load.reads.stream().sorted().toList(),
         load.done.get(),
         load.stale.get(),
+        load.refused.get(),
         List.copyOf(load.faults));
   }
 
@@ -91,14 +101,13 @@ final class Load {
     return System.nanoTime() >= end;
   }
 
-  private void read(List<String> lines, SplittableRandom random) {
+  private void read(SplittableRandom random) {
     try {
       Loopback me = new Loopback(home);
       while (pause(READER_MS, random)) {
         String path = READ.get(random.nextInt(READ.size()));
-        String line = path.endsWith("=") ? lines.get(random.nextInt(lines.size())) : "";
         long begun = System.nanoTime();
-        me.body(path + line);
+        me.body(path);
         reads.add((System.nanoTime() - begun) / 1e6);
       }
     } catch (IOException | InterruptedException e) {
@@ -119,8 +128,11 @@ final class Load {
         ObjectNode edit = JsonNodeFactory.instance.objectNode();
         edit.put("version", week.path("version").asLong()).put("line", line);
         edit.put("kind", promised ? "let-go" : "promise");
-        Loopback.Came came = me.change("/api/week/edits", edit);
-        (came == Loopback.Came.DONE ? done : stale).incrementAndGet();
+        switch (me.change("/api/week/edits", edit)) {
+          case DONE -> done.incrementAndGet();
+          case STALE -> stale.incrementAndGet();
+          case REFUSED -> refused.incrementAndGet();
+        }
       }
     } catch (IOException | InterruptedException e) {
       faults.add(Thread.currentThread().getName() + ": " + e);

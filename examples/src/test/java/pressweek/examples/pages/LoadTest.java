@@ -24,8 +24,8 @@ class LoadTest {
       long version = served.desk.standing().orElseThrow().version();
       Load.Came came = Load.of(served.home(), 50, 5, Duration.ofSeconds(30));
       assertThat(came.faults()).isEmpty();
-      assertThat(came.reads()).hasSizeGreaterThan(500);
-      assertThat(came.done()).isGreaterThan(20);
+      assertThat(came.reads()).hasSizeGreaterThan(200);
+      assertThat(came.done()).isPositive();
       assertThat(served.desk.standing().orElseThrow().version())
           .as("every change that was acknowledged, and no other")
           .isEqualTo(version + came.done());

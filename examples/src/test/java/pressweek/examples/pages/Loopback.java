@@ -7,12 +7,14 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.util.Map;
 
 /** Somebody who asks the pages of a server on this machine. */
 final class Loopback {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final int FINE = 200;
-  private static final int STALE = 409;
+  private static final Map<Integer, Came> CAME =
+      Map.of(FINE, Came.DONE, 409, Came.STALE, 422, Came.REFUSED);
 
   private final HttpClient http =
       HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
@@ -23,7 +25,9 @@ final class Loopback {
   enum Came {
     DONE,
     /** Somebody else was first, and that was said. */
-    STALE
+    STALE,
+    /** It would break a rule, and that was said. */
+    REFUSED
   }
 
   Loopback(URI home) throws IOException {
@@ -54,13 +58,14 @@ final class Loopback {
     return JSON.readTree(answer.body());
   }
 
-  /** Asks for a change; that another one was first is no error. */
+  /** Asks for a change; that it is refused in words is no error. */
   Came change(String path, JsonNode body) throws IOException {
     HttpResponse<String> answer = posted(path, body);
-    if (answer.statusCode() != FINE && answer.statusCode() != STALE) {
+    Came came = CAME.get(answer.statusCode());
+    if (came == null) {
       throw new IOException(path + " was answered with " + answer.statusCode() + answer.body());
     }
-    return answer.statusCode() == FINE ? Came.DONE : Came.STALE;
+    return came;
   }
 
   private HttpResponse<String> posted(String path, JsonNode body) throws IOException {

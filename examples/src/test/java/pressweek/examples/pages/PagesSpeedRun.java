@@ -120,7 +120,7 @@ public final class PagesSpeedRun {
       }
       say("");
       say(
-          "Demo week for 30 s, 50 readers, each of whom asks about once a second (the week, the pulls, a page, places of a line), and 5 editors, about twice a second:");
+          "Demo week for 30 s, 50 readers, each of whom asks about once a second (the week, pulls, changes, crew, figures, a page, a script), and 5 editors, each of whom looks at the week and changes it about every two seconds:");
       say("");
       say("| what | times | median, ms | 95 % within, ms | longest, ms |");
       say("|---|---|---|---|---|");
@@ -130,7 +130,9 @@ public final class PagesSpeedRun {
           came.done()
               + " changes were made, "
               + came.stale()
-              + " refused because somebody else had been first; no other request failed.");
+              + " refused because somebody else had been first, "
+              + came.refused()
+              + " because they would have broken a rule; no other request failed.");
     }
   }
 
