@@ -57,30 +57,26 @@ final class WeekRoutes {
                 PLACE.unneeded(),
                 Field.whole("pieces", "of a split: pieces of the second part").unneeded(),
                 Field.WHY),
-        post(
-                "/api/week/undo",
-                Right.EDIT,
-                "takes the last change back",
-                a -> take(a, desk.undo(a.version(), a.change())))
-            .asks(Field.VERSION, Field.WHY),
-        post(
-                "/api/week/redo",
-                Right.EDIT,
-                "makes it again",
-                a -> take(a, desk.redo(a.version(), a.change())))
-            .asks(Field.VERSION, Field.WHY),
-        post(
-                "/api/week/give-out",
-                Right.EDIT,
-                "gives the plan out to the floor",
-                a -> take(a, desk.giveOut(a.version(), a.change())))
-            .asks(Field.VERSION, Field.WHY),
-        post(
-                "/api/week/read-files",
-                Right.EDIT,
-                "takes the files of the folder as they are",
-                a -> take(a, desk.takeFiles(a.version(), a.change())))
-            .asks(Field.VERSION, Field.WHY));
+        change("undo", "takes the last change back", a -> desk.undo(a.version(), a.change())),
+        change("redo", "makes it again", a -> desk.redo(a.version(), a.change())),
+        change(
+            "give-out",
+            "gives the plan out to the floor",
+            a -> desk.giveOut(a.version(), a.change())),
+        change(
+            "read-files",
+            "takes the files of the folder as they are",
+            a -> desk.takeFiles(a.version(), a.change())));
+  }
+
+  /** A change of the whole week. */
+  private interface WeekChange {
+    Taken of(Asked asked) throws StoreTrouble, IOException;
+  }
+
+  private Route change(String name, String does, WeekChange work) {
+    return post("/api/week/" + name, Right.EDIT, does, a -> take(a, work.of(a)))
+        .asks(Field.VERSION, Field.WHY);
   }
 
   /** Answers with a week that was changed, or why it was not. */
