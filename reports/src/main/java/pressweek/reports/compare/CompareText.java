@@ -1,5 +1,6 @@
 package pressweek.reports.compare;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import pressweek.reports.schedule.Headline;
@@ -10,6 +11,7 @@ public final class CompareText {
   private static final int WIDTH = 80;
   private static final int WORDS = 30;
   private static final int SIDES = 4;
+  private static final int COLUMN = 11;
   private static final List<Figure> SHOWN =
       List.of(
           Figure.ON_TIME,
@@ -71,9 +73,9 @@ public final class CompareText {
 
   private void table(Tried first, List<Tried> others) {
     out.heading("");
-    StringBuilder head = new StringBuilder(" ".repeat(WORDS)).append(cell(first.name()));
-    others.forEach(t -> head.append(cell(t.name())));
-    out.verbatim(head.toString().stripTrailing());
+    List<Tried> sides = new ArrayList<>(List.of(first));
+    sides.addAll(others);
+    heads(sides.stream().map(t -> wrapped(t.name())).toList());
     for (Figure figure : shown(all)) {
       StringBuilder row = new StringBuilder();
       String unit =
@@ -88,12 +90,39 @@ public final class CompareText {
     }
   }
 
+  /** Names over as many lines as the longest takes. */
+  private void heads(List<List<String>> names) {
+    int most = names.stream().mapToInt(List::size).max().orElse(0);
+    for (int line = 0; line < most; line++) {
+      StringBuilder row = new StringBuilder(" ".repeat(WORDS));
+      for (List<String> name : names) {
+        int at = line - most + name.size();
+        row.append(cell(at < 0 ? "" : name.get(at)));
+      }
+      out.verbatim(row.toString().stripTrailing());
+    }
+  }
+
+  private static List<String> wrapped(String name) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : name.split(" +")) {
+      if (!line.isEmpty() && line.length() + 1 + word.length() > COLUMN) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      line.append(line.isEmpty() ? "" : " ").append(word);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
   private static String value(Figure figure, Tried tried) {
     return tried.best().map(p -> figure.text(figure.of(p.figures()))).orElse("");
   }
 
   private static String cell(String text) {
-    return String.format(Locale.ROOT, "%12s", cut(text, 11));
+    return String.format(Locale.ROOT, "%12s", cut(text, COLUMN));
   }
 
   private static String cut(String text, int most) {

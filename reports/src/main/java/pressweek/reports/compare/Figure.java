@@ -65,11 +65,7 @@ public enum Figure {
   SETTER_HOURS("setter hours", Unit.HOURS, Better.LESS, f -> f.people().setterMin()),
   OVERTIME_SHIFTS(
       "overtime shifts opened", Unit.COUNT, Better.LESS, f -> f.people().overtimeShifts()),
-  OVERTIME_HOURS(
-      "overtime hours",
-      Unit.HOURS,
-      Better.LESS,
-      f -> f.people().overtimeMin()),
+  OVERTIME_HOURS("overtime hours", Unit.HOURS, Better.LESS, f -> f.people().overtimeMin()),
   SHORTAGES("components that run short", Unit.COUNT, Better.LESS, f -> f.flow().shortages()),
   CAMPAIGNS("campaigns", Unit.COUNT, Better.LESS, f -> f.flow().campaigns()),
   CAMPAIGN_HOURS("a campaign on average", Unit.HOURS, Better.MORE, Figure::campaign),
@@ -89,6 +85,8 @@ public enum Figure {
     KG("kg", 1000),
     /** Thousandths of a cent. */
     MONEY("", 1);
+
+    private static final double WHOLE_MONEY = 100_000;
 
     private final String symbol;
     private final double per;
@@ -189,9 +187,33 @@ public enum Figure {
         : String.format(Locale.ROOT, "%,.1f", unit.shown(value));
   }
 
+  /** A value where there is little room: money in whole units of the currency. */
+  public String brief(double value) {
+    return unit == Unit.MONEY
+        ? String.format(Locale.ROOT, "%,d", Math.round(value / Unit.WHOLE_MONEY))
+        : text(value);
+  }
+
+  /** What it is about, for headings. */
+  public String group() {
+    if (compareTo(LATE_DAYS) <= 0) {
+      return "Delivery";
+    }
+    if (compareTo(LATE_COST) <= 0) {
+      return "Money";
+    }
+    if (compareTo(PURGE_KG) <= 0) {
+      return "Changes";
+    }
+    if (compareTo(SETUP_RATIO) <= 0) {
+      return "Presses, by ISO 22400-2, as planned";
+    }
+    return compareTo(OVERTIME_HOURS) <= 0 ? "People" : "Material and molds";
+  }
+
   /** A difference as a person reads it: {@code +4}, {@code -1.5}, {@code 0}. */
   public String difference(double value) {
-    String text = text(Math.abs(value));
+    String text = brief(Math.abs(value));
     boolean nothing = text.chars().noneMatch(c -> c >= '1' && c <= '9');
     return nothing ? text : (value < 0 ? "\u2212" : "+") + text;
   }

@@ -61,9 +61,11 @@ public final class ScenarioSentence {
   }
 
   private static String nothing(Tried tried) {
-    return tried.plans().isEmpty()
-        ? "not planned."
-        : "no plan to show, since the audit rejected every plan; please report this.";
+    return tried.plans().stream()
+        .flatMap(p -> p.findings().stream())
+        .findFirst()
+        .map(f -> "no plan that keeps every hard rule was found: " + f + ".")
+        .orElse("not planned.");
   }
 
   private record Claim(String words, Certainty certainty) {}
@@ -95,16 +97,16 @@ public final class ScenarioSentence {
     if (claims.stream().allMatch(c -> c.certainty() == Certainty.SAME)) {
       return "no difference over all " + pairs + " seeds";
     }
-    List<String> parts = new ArrayList<>();
     String sure = joined(claims, Certainty.SURE);
     String within = joined(claims, Certainty.WITHIN);
     String same = joined(claims, Certainty.SAME);
-    if (!sure.isEmpty()) {
-      parts.add(sure + ", sure over all " + pairs + " seeds");
+    if (sure.isEmpty()) {
+      String all = same.isEmpty() ? within : within + ", " + same;
+      return "no difference beyond what the search itself varies (" + all + ")";
     }
+    List<String> parts = new ArrayList<>(List.of(sure + ", sure over all " + pairs + " seeds"));
     if (!within.isEmpty()) {
-      String lead = sure.isEmpty() ? "nothing sure; " : "";
-      parts.add(lead + within + ": within what the search itself varies");
+      parts.add(within + ", which is within what the search itself varies");
     }
     if (!same.isEmpty()) {
       parts.add(same + " with every seed");

@@ -20,6 +20,8 @@ import pressweek.reports.wall.WeekWall;
 
 /** Scenarios side by side as pages: the whole, and one sheet for a meeting. */
 final class ComparePage {
+  private static final int FINDINGS = 5;
+
   private final SideBySide all;
   private final List<Tried> shown;
 
@@ -109,20 +111,27 @@ final class ComparePage {
       list.add(item);
     }
     parts.add(list);
-    for (Tried tried : all.all()) {
-      if (tried.broken() > 0) {
-        String plans = Headline.counted(tried.broken(), "plan");
-        parts.add(
-            Element.of("div", "banner")
-                .attr("role", "alert")
-                .text(
-                    tried.name()
-                        + ": the audit rejected "
-                        + plans
-                        + " for breaking hard rules. No figure here comes from them."));
-      }
-    }
+    all.all().stream().filter(t -> t.broken() > 0).forEach(t -> parts.add(banner(t)));
     return parts;
+  }
+
+  private static Element banner(Tried tried) {
+    Element list = Element.of("ul");
+    tried.plans().stream()
+        .flatMap(p -> p.findings().stream())
+        .distinct()
+        .limit(FINDINGS)
+        .forEach(f -> list.add("li", f));
+    String plans = Headline.counted(tried.broken(), "plan");
+    return Element.of("div", "banner")
+        .attr("role", "alert")
+        .add(
+            "p",
+            tried.name()
+                + ": the audit rejected "
+                + plans
+                + " for breaking hard rules. No figure here comes from them.")
+        .add(list);
   }
 
   private List<Part> parts() {
@@ -165,7 +174,11 @@ final class ComparePage {
             return base ? cell : cell.add(Element.of("div", "muted").text(difference(tried, f)));
           });
     }
-    return table.rows(figures).element();
+    figures.stream()
+        .map(Figure::group)
+        .distinct()
+        .forEach(g -> table.group(g, figures.stream().filter(f -> f.group().equals(g)).toList()));
+    return Element.of("div", "scroller").attr("tabindex", "0").add(table.element());
   }
 
   private String unit(Figure figure) {
@@ -178,9 +191,9 @@ final class ComparePage {
 
   private static String range(Tried tried, Figure figure) {
     List<Double> values = tried.values(figure, tried);
-    String best = tried.best().map(p -> figure.text(figure.of(p.figures()))).orElse("");
-    String least = figure.text(Collections.min(values));
-    String most = figure.text(Collections.max(values));
+    String best = tried.best().map(p -> figure.brief(figure.of(p.figures()))).orElse("");
+    String least = figure.brief(Collections.min(values));
+    String most = figure.brief(Collections.max(values));
     return least.equals(most) ? best : best + " (" + least + " to " + most + ")";
   }
 

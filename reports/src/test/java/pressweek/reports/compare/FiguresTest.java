@@ -90,7 +90,7 @@ class FiguresTest {
   @Test
   void differencesBearTheirSign() {
     assertThat(Figure.ON_TIME.difference(4)).isEqualTo("+4");
-    assertThat(Figure.COST.difference(-124_050_000)).isEqualTo("\u22121,240.50");
+    assertThat(Figure.COST.difference(-124_050_000)).isEqualTo("\u22121,241");
     assertThat(Figure.LATE_DAYS.difference(-10)).isEqualTo("0.0");
   }
 }
