@@ -46,9 +46,9 @@ final class BarTable {
     return Element.of("title").text(text);
   }
 
-  /** A text that is cut where it does not fit; about six pixels a letter. */
+  /** A text that is cut where it does not fit; about five and a half pixels a letter. */
   static String fitted(String text, double width) {
-    int most = (int) (width / 6.2);
+    int most = (int) (width / 5.6);
     return text.length() <= most ? text : text.substring(0, Math.max(1, most - 1)) + "\u2026";
   }
 

@@ -8,9 +8,9 @@ import pressweek.reports.markup.Element;
 
 /** Avoidable cost by its parts, a column a scenario. */
 final class CostPicture {
-  private static final double LABELS = 260;
-  private static final double COLUMN = 190;
-  private static final double BAR = 100;
+  private static final double LABELS = 310;
+  private static final double COLUMN = 155;
+  private static final double BAR = 82;
 
   private final List<Tried> tried;
 

@@ -37,12 +37,12 @@ public record LineMove(String line, String item, String customer, State before, 
         case ON_TIME -> "on time";
         case LATE -> Minutes.words(minutes.orElse(0)) + " late";
         case UNPLACED -> "unplaced";
-        case ABSENT -> "not ordered";
+        case ABSENT -> "nothing to make";
       };
     }
   }
 
-  /** How a line may stand. */
+  /** How a line may stand; absent is one that is not ordered, or comes from stock. */
   public enum Kind {
     ON_TIME,
     LATE,

@@ -80,8 +80,8 @@ final class LinesPicture {
     group.add(BarTable.text("word mid", due, 13, "due"));
     group.add(BarTable.text("small muted", LABELS + 2, 13, "a day early"));
     String latest = String.format(Locale.ROOT, "%.0f h late", mostHours);
-    group.add(BarTable.text("small muted mid", x(mostHours) - 14, 13, latest));
-    return group.add(BarTable.text("small muted mid", LABELS + AXIS - 4, 13, "unplaced"));
+    group.add(BarTable.text("small muted mid", x(mostHours) - 34, 13, latest));
+    return group.add(BarTable.text("small muted mid", LABELS + AXIS - 8, 13, "unplaced"));
   }
 
   private Element row(LineMove move, double y) {

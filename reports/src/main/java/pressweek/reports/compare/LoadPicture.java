@@ -15,7 +15,7 @@ final class LoadPicture {
   private static final double LABELS = 60;
   private static final double CELL = 104;
   private static final double FULL = 92;
-  private static final double BAR = 6;
+  private static final double BAR = 7;
   private static final double PERCENT = 100;
 
   private final List<Tried> tried;
@@ -87,7 +87,7 @@ final class LoadPicture {
       frame = true;
       words.add(String.format(Locale.ROOT, "%s: %.0f %%", tried.get(i).name(), load.percent()));
       double length = FULL * Math.min(PERCENT, load.percent()) / PERCENT;
-      group.add(BarTable.bar(i == 0, x, top + 0.5, length, BAR - 1.5));
+      group.add(BarTable.bar(i == 0, x, top + 0.5, length, BAR - 2.5));
     }
     group.add(BarTable.title(press + " " + day + ". " + String.join(", ", words)));
     if (frame) {

@@ -64,17 +64,20 @@ final class Loads {
     return List.copyOf(loads);
   }
 
-  /** Presses in the plant's order, each by day. */
+  /** Presses in the plant's order, each by day, from the plan's start to its horizon. */
   List<Load> byPressAndDay() {
     List<Load> loads = new ArrayList<>();
     PlantClock clock = book.clock();
-    LocalDate last = clock.at(book.extent().toMin() - 1).toLocalDate();
+    Hours plan = book.plan().problem().plant().hours();
+    Span whole = new Span(plan.startMin(), plan.endMin());
+    LocalDate last = clock.at(plan.endMin() - 1).toLocalDate();
     for (Press press : book.presses()) {
-      LocalDate day = clock.at(book.extent().fromMin()).toLocalDate();
+      LocalDate day = clock.at(plan.startMin()).toLocalDate();
       for (; !day.isAfter(last); day = day.plusDays(1)) {
         int from = PlantClock.minute(day.atStartOfDay(clock.zone()));
         int to = PlantClock.minute(day.plusDays(1).atStartOfDay(clock.zone()));
-        loads.add(load(press.id(), day.toString(), new Span(from, to), use(press.id())));
+        Span span = new Span(from, to).within(whole);
+        loads.add(load(press.id(), day.toString(), span, use(press.id())));
       }
     }
     return List.copyOf(loads);

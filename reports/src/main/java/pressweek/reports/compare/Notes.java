@@ -27,10 +27,10 @@ public final class Notes {
     Set<String> fewer = new HashSet<>(was);
     fewer.removeAll(is);
     if (!more.isEmpty()) {
-      notes.add("It has " + Headline.counted(more.size(), "further order line") + ".");
+      notes.add("It has " + Headline.counted(more.size(), "further line") + " to make.");
     }
     if (!fewer.isEmpty()) {
-      notes.add("It is without " + Headline.counted(fewer.size(), "order line") + ".");
+      notes.add("It has " + Headline.counted(fewer.size(), "line") + " fewer to make.");
     }
     int other = changed(base, scenario);
     if (other > 0) {

@@ -204,8 +204,11 @@ final class ComparePage {
       return "";
     }
     double more = figure.of(own.get().figures()) - figure.of(base.get().figures());
+    if (figure.difference(more).chars().noneMatch(c -> c >= '1' && c <= '9')) {
+      return "no difference";
+    }
     return switch (tried.certainty(figure, all.base())) {
-      case SAME -> "the same";
+      case SAME -> figure.difference(more);
       case SURE -> figure.difference(more) + ", sure";
       case WITHIN -> figure.difference(more) + ", not sure";
       case UNTOLD -> figure.difference(more);

@@ -38,6 +38,6 @@ class LineMoveTest {
 
     assertThat(LineMove.between(book(true), PlanBook.of(fewer.plan())))
         .singleElement()
-        .satisfies(m -> assertThat(m.after().words()).isEqualTo("not ordered"));
+        .satisfies(m -> assertThat(m.after().words()).isEqualTo("nothing to make"));
   }
 }
