@@ -35,7 +35,7 @@ public final class ScenarioPlanner {
 
   private final List<ScenarioWeek> weeks;
   private final Effort effort;
-  private final Optional<Plan> promised;
+  private final List<Plan> promised;
   private final AtomicBoolean stopped = new AtomicBoolean();
   private final Set<WeekPlanner> underWay = ConcurrentHashMap.newKeySet();
 
@@ -49,7 +49,7 @@ public final class ScenarioPlanner {
   public ScenarioPlanner(List<ScenarioWeek> weeks, Effort effort, Optional<Plan> promised) {
     this.weeks = List.copyOf(weeks);
     this.effort = effort;
-    this.promised = promised;
+    this.promised = promised.stream().toList();
   }
 
   /** A plan that is to be made. */
@@ -106,7 +106,8 @@ public final class ScenarioPlanner {
       PlanBook book = PlanBook.of(audited.plan());
       List<String> findings = audited.findings().stream().map(Finding::message).toList();
       Tried.Planned planned =
-          new Tried.Planned(task.seed(), book, PlanFigures.of(book, promised), findings);
+          new Tried.Planned(
+              task.seed(), book, PlanFigures.of(book, promised.stream().findFirst()), findings);
       return Optional.of(new Made(task.week(), planned, audited.plan().head().stopped()));
     } finally {
       underWay.remove(planner);

@@ -25,7 +25,8 @@ final class ScenarioTree {
   private final Findings findings;
   private final JsonTree.Obj defaults = PlantReader.defaults();
   private final int lines;
-  private Optional<JsonTree.Obj> tree;
+  private boolean any;
+  private JsonTree.Obj tree;
 
   /**
    * Changes the plant's file.
@@ -36,7 +37,8 @@ final class ScenarioTree {
   ScenarioTree(Scenario scenario, Optional<JsonTree.Obj> given, Findings findings) {
     this.scenario = scenario;
     this.findings = findings;
-    this.tree = given;
+    this.any = given.isPresent();
+    this.tree = given.orElseGet(() -> new JsonTree.Obj(0, Map.of()));
     this.lines = given.map(JsonLines::last).orElse(0);
     List<ScenarioEdit> edits = scenario.of(InputFile.PLANT);
     for (Verb verb : Verb.values()) {
@@ -46,7 +48,7 @@ final class ScenarioTree {
 
   /** The changed file; empty when there is none and nothing is changed. */
   Optional<JsonTree.Obj> tree() {
-    return tree;
+    return any ? Optional.of(tree) : Optional.empty();
   }
 
   /** A finding where it really is. */
@@ -63,15 +65,15 @@ final class ScenarioTree {
 
   private void apply(ScenarioEdit edit) {
     if (edit.list().isEmpty()) {
-      JsonTree.Obj changed = root();
+      JsonTree.Obj changed = tree;
       for (Map.Entry<String, JsonTree> value : edit.values().entrySet()) {
         changed = known(value) ? put(edit.verb(), changed, value, value.getKey()) : changed;
       }
-      tree = Optional.of(changed);
+      changed(changed);
       return;
     }
     List<String> path = path(edit.list());
-    Optional<JsonTree> there = JsonLines.at(root(), path).or(() -> JsonLines.at(defaults, path));
+    Optional<JsonTree> there = JsonLines.at(tree, path).or(() -> JsonLines.at(defaults, path));
     if (there.isEmpty() || !(there.get() instanceof JsonTree.Arr list)) {
       if (known(Map.entry(edit.list(), new JsonTree.Nothing(edit.line())))) {
         String seen = there.map(JsonTree::kind).orElse("not there");
@@ -80,11 +82,12 @@ final class ScenarioTree {
       return;
     }
     JsonTree.Arr changed = new JsonTree.Arr(list.line(), entries(edit, list.items()));
-    tree = Optional.of(JsonLines.with(root(), path, changed));
+    changed(JsonLines.with(tree, path, changed));
   }
 
-  private JsonTree.Obj root() {
-    return tree.orElseGet(() -> new JsonTree.Obj(0, Map.of()));
+  private void changed(JsonTree.Obj other) {
+    tree = other;
+    any = true;
   }
 
   private static List<String> path(String key) {

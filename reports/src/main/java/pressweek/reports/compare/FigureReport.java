@@ -33,12 +33,12 @@ final class FigureReport {
 
   private final PlanBook book;
   private final Plan plan;
-  private final Optional<Plan> promised;
+  private final List<Plan> promised;
 
   FigureReport(PlanBook book, Optional<Plan> promised) {
     this.book = book;
     this.plan = book.plan();
-    this.promised = promised;
+    this.promised = promised.stream().toList();
   }
 
   PlanFigures figures() {
@@ -150,15 +150,17 @@ final class FigureReport {
   private Flow flow() {
     List<Long> campaigns = campaigns();
     Optional<Integer> moved =
-        promised.map(
-            earlier ->
-                (int)
-                    MovesReport.of(
-                            new Moves(earlier, earlier, plan, List.of(), List.of(), List.of()))
-                        .stream()
-                        .map(Move::kind)
-                        .filter(k -> k == MoveKind.MOVED)
-                        .count());
+        promised.stream()
+            .findFirst()
+            .map(
+                earlier ->
+                    (int)
+                        MovesReport.of(
+                                new Moves(earlier, earlier, plan, List.of(), List.of(), List.of()))
+                            .stream()
+                            .map(Move::kind)
+                            .filter(k -> k == MoveKind.MOVED)
+                            .count());
     return new Flow(
         ShortageList.of(book).rows().size(),
         campaigns.size(),
