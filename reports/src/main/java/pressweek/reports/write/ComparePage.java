@@ -1,14 +1,11 @@
 package pressweek.reports.write;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import pressweek.reports.compare.Certainty;
 import pressweek.reports.compare.CompareLists;
 import pressweek.reports.compare.ComparePictures;
 import pressweek.reports.compare.CompareText;
-import pressweek.reports.compare.Figure;
 import pressweek.reports.compare.LineMove;
 import pressweek.reports.compare.ScenarioSentence;
 import pressweek.reports.compare.SideBySide;
@@ -24,10 +21,12 @@ final class ComparePage {
 
   private final SideBySide all;
   private final List<Tried> shown;
+  private final CompareTables tables;
 
   private ComparePage(SideBySide all) {
     this.all = all;
     this.shown = all.shown();
+    this.tables = new CompareTables(all);
   }
 
   /** The whole page. */
@@ -56,7 +55,7 @@ final class ComparePage {
 
   private String sheet() {
     List<Element> content = new ArrayList<>(sentences());
-    content.add(table(CompareText.shown(all)));
+    content.add(tables.brief(CompareText.shown(all)));
     if (all.money().isPresent() && !shown.isEmpty()) {
       content.add(ComparePictures.cost(shown));
     }
@@ -139,7 +138,7 @@ final class ComparePage {
     if (shown.isEmpty()) {
       return parts;
     }
-    parts.add(new Part("figures", "Figures", "", List.of(table(all.figures()), about())));
+    parts.add(new Part("figures", "Figures", "", List.of(tables.full(all.figures()), about())));
     if (all.money().isPresent()) {
       String currency = all.money().map(r -> r.currency()).orElse("");
       parts.add(
@@ -149,7 +148,7 @@ final class ComparePage {
     parts.add(new Part("load", "Load of each press by day", "", load()));
     parts.add(new Part("lines", "Lines that change sides", "", lines()));
     parts.add(new Part("walls", "The weeks on one axis", "", walls()));
-    parts.add(new Part("plans", "Every plan", "", List.of(plans())));
+    parts.add(new Part("plans", "Every plan", "", List.of(tables.plans())));
     return parts;
   }
 
@@ -160,59 +159,6 @@ final class ComparePage {
                 + " over its seeds. Availability, effectiveness, quality ratio, OEE, NEE,"
                 + " allocation efficiency and setup ratio are the planned parts of the indicators"
                 + " of ISO 22400-2.");
-  }
-
-  private Element table(List<Figure> figures) {
-    PageTable<Figure> table =
-        new PageTable<Figure>("figures").text("figure", f -> f.words() + unit(f));
-    for (Tried tried : shown) {
-      boolean base = tried.equals(all.base());
-      table.cell(
-          tried.name(),
-          f -> {
-            Element cell = Element.of("td", "figure").add("div", range(tried, f));
-            return base ? cell : cell.add(Element.of("div", "muted").text(difference(tried, f)));
-          });
-    }
-    figures.stream()
-        .map(Figure::group)
-        .distinct()
-        .forEach(g -> table.group(g, figures.stream().filter(f -> f.group().equals(g)).toList()));
-    return Element.of("div", "scroller").attr("tabindex", "0").add(table.element());
-  }
-
-  private String unit(Figure figure) {
-    String unit =
-        figure.unit() == Figure.Unit.MONEY
-            ? all.money().map(r -> r.currency()).orElse("")
-            : figure.unit().symbol();
-    return unit.isEmpty() ? "" : ", " + unit;
-  }
-
-  private static String range(Tried tried, Figure figure) {
-    List<Double> values = tried.values(figure, tried);
-    String best = tried.best().map(p -> figure.brief(figure.of(p.figures()))).orElse("");
-    String least = figure.brief(Collections.min(values));
-    String most = figure.brief(Collections.max(values));
-    return least.equals(most) ? best : best + " (" + least + " to " + most + ")";
-  }
-
-  private String difference(Tried tried, Figure figure) {
-    Optional<Tried.Planned> base = all.base().best();
-    Optional<Tried.Planned> own = tried.best();
-    if (base.isEmpty() || own.isEmpty()) {
-      return "";
-    }
-    double more = figure.of(own.get().figures()) - figure.of(base.get().figures());
-    if (figure.difference(more).chars().noneMatch(c -> c >= '1' && c <= '9')) {
-      return "no difference";
-    }
-    return switch (tried.certainty(figure, all.base())) {
-      case SAME -> figure.difference(more);
-      case SURE -> figure.difference(more) + ", sure";
-      case WITHIN -> figure.difference(more) + ", not sure";
-      case UNTOLD -> figure.difference(more);
-    };
   }
 
   private List<Element> load() {
@@ -267,30 +213,5 @@ final class ComparePage {
     }
     parts.add(WeekWall.legend());
     return parts;
-  }
-
-  private record Row(Tried tried, Tried.Planned planned) {}
-
-  private Element plans() {
-    List<Row> rows = new ArrayList<>();
-    all.all().forEach(t -> t.plans().forEach(p -> rows.add(new Row(t, p))));
-    PageTable<Row> table =
-        new PageTable<Row>("narrow")
-            .text("scenario", r -> r.tried().name())
-            .figure("seed", r -> Long.toString(r.planned().seed()))
-            .text("audit", r -> r.planned().sound() ? "passed" : "rejected")
-            .figure("on time", r -> sound(r, Figure.ON_TIME))
-            .figure("days late", r -> sound(r, Figure.LATE_DAYS));
-    all.money()
-        .ifPresent(
-            m -> table.figure("avoidable cost, " + m.currency(), r -> sound(r, Figure.COST)));
-    return table
-        .text("", r -> r.tried().best().filter(r.planned()::equals).isPresent() ? "shown" : "")
-        .rows(rows)
-        .element();
-  }
-
-  private static String sound(Row row, Figure figure) {
-    return row.planned().sound() ? figure.text(figure.of(row.planned().figures())) : "";
   }
 }
