@@ -95,6 +95,11 @@ public final class SampleTried {
     return of(tried("As it stands", was), tried("A Saturday shift", is));
   }
 
+  /** A comparison that was ended before there was a plan. */
+  public static SideBySide nothing() {
+    return of(tried("As it stands", List.of()), tried("A Saturday shift", List.of()));
+  }
+
   /** A scenario all of whose plans the audit rejects. */
   public static SideBySide broken() {
     Tried.Planned rejected = planned(1, plan(0, false).plan(), "press V1 does two things at once");

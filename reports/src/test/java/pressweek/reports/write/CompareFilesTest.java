@@ -82,4 +82,12 @@ class CompareFilesTest {
         .contains("rejected")
         .doesNotContain("67.50");
   }
+
+  @Test
+  void nothingPlannedIsSaid() {
+    assertThat(text(SampleTried.nothing(), "compare.html")).contains("As it stands: not planned.");
+    assertThat(text(SampleTried.nothing(), "meeting.html"))
+        .contains("A Saturday shift: not planned.");
+    assertThat(text(SampleTried.nothing(), "compare.csv").lines()).hasSize(1);
+  }
 }
