@@ -16,6 +16,8 @@ import picocli.CommandLine.Spec;
       PlanCommand.class,
       ReplanCommand.class,
       WhyCommand.class,
+      StressCommand.class,
+      LearnCommand.class,
       CheckCommand.class,
       DecodeCommand.class,
       EncodeCommand.class,
