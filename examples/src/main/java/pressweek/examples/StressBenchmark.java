@@ -1,6 +1,8 @@
 package pressweek.examples;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,7 +30,7 @@ public final class StressBenchmark {
   private static final System.Logger LOG = System.getLogger(StressBenchmark.class.getName());
   private static final Path DEMO = Path.of("examples/quillback-week");
   private static final PlantSize LARGE = new PlantSize(1_500, 70);
-  private static final int SECONDS = 10;
+  private static final int STEPS = 1_000;
 
   private final List<String> lines = new ArrayList<>();
   private final Uncertainty luck;
@@ -50,11 +52,13 @@ public final class StressBenchmark {
     lines.add(ResultsFile.machine() + " Written by `pressweek.examples.StressBenchmark`.");
     lines.add("");
     lines.add(
-        "Replays of a plan with the default figures of uncertainty; all estimates. The process is warmed before.");
+        "Replays of a plan with the default figures of uncertainty; all estimates. The process is warmed before. Processor seconds are those of the one thread.");
+    lines.add(load());
     lines.add("");
-    lines.add("| plan | runs | replays | threads | seconds | replays a second |");
-    lines.add("|---|---|---|---|---|---|");
-    Plan demo = plan(DrawnProblem.read(DEMO), SECONDS);
+    lines.add(
+        "| plan | runs | replays | threads | seconds | replays a second | processor s | replays a processor second |");
+    lines.add("|---|---|---|---|---|---|---|---|");
+    Plan demo = plan(DrawnProblem.read(DEMO), STEPS);
     speed("demo week", demo, 1_000, 1, false);
     speed("demo week", demo, 1_000, 1, true);
     speed("demo week", demo, 4_000, 1, true);
@@ -69,30 +73,42 @@ public final class StressBenchmark {
     return lines;
   }
 
-  private static Plan plan(Problem problem, int seconds) {
-    return new Planner(problem).plan(head(seconds, 1), Optional.empty(), Watcher.NONE);
+  private static String load() {
+    return String.format(
+        Locale.ROOT,
+        "Load of the machine at the start: %.1f.",
+        ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
   }
 
-  private static Head head(int seconds, long seed) {
-    return new Head("1", "", 0, Map.of(), new Settings(seconds, 0, seed), List.of(), false);
+  private static Plan plan(Problem problem, int steps) {
+    return new Planner(problem).plan(head(steps, 1), Optional.empty(), Watcher.NONE);
+  }
+
+  private static Head head(int steps, long seed) {
+    return new Head("1", "", 0, Map.of(), new Settings(0, steps, seed), List.of(), false);
   }
 
   private void speed(String name, Plan plan, int replays, int threads, boolean counts) {
     Stress stress = new Stress(luck, new Stress.Asked(replays, 1, threads));
+    ThreadMXBean thread = ManagementFactory.getThreadMXBean();
     long begun = System.nanoTime();
+    long before = thread.getCurrentThreadCpuTime();
     stress.totals(plan);
+    double processor = (thread.getCurrentThreadCpuTime() - before) / 1e9;
     double seconds = (System.nanoTime() - begun) / 1e9;
     if (counts) {
       lines.add(
           String.format(
               Locale.ROOT,
-              "| %s | %d | %,d | %d | %.2f | %,.0f |",
+              "| %s | %d | %,d | %d | %.2f | %,.0f | %s | %s |",
               name,
               plan.runs().size(),
               replays,
               threads,
               seconds,
-              replays / seconds));
+              replays / seconds,
+              threads > 1 ? "" : String.format(Locale.ROOT, "%.2f", processor),
+              threads > 1 ? "" : String.format(Locale.ROOT, "%,.0f", replays / processor)));
     }
   }
 
@@ -119,8 +135,8 @@ public final class StressBenchmark {
     lines.add("");
     lines.add(
         "Plans that hold (`plan --sure 4`) on the demo week: four searches of "
-            + SECONDS
-            + " s each, whose runs are taken for longer step by step; the chosen one has the least avoidable cost in the mean of 400 replays, and the figures are from other replays. *Dearer* is what each plan costs more than the chosen one in the mean (95 % interval).");
+            + STEPS
+            + " steps each (the same on every machine), whose runs are taken for longer step by step; the chosen one has the least avoidable cost in the mean of 400 replays, and the figures are from other replays. *Dearer* is what each plan costs more than the chosen one in the mean (95 % interval).");
     lines.add("");
     lines.add(
         "| seed | runs longer by | chosen | cost by the plan | cost in the mean | on time in the mean | dearer than the chosen |");
@@ -128,7 +144,7 @@ public final class StressBenchmark {
     Problem problem = DrawnProblem.read(DEMO);
     for (long seed = 1; seed <= 3; seed++) {
       SurePlanner.Sure sure =
-          new SurePlanner(problem, luck, 4, 2).plan(head(SECONDS, seed), Watcher.NONE);
+          new SurePlanner(problem, luck, 4, 2).plan(head(STEPS, seed), Watcher.NONE);
       for (int i = 0; i < sure.candidates().size(); i++) {
         row(seed, sure, i);
       }

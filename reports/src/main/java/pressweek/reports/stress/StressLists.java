@@ -1,6 +1,7 @@
 package pressweek.reports.stress;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Optional;
 import pressweek.data.stress.Gain;
 import pressweek.data.stress.LineChance;
@@ -30,13 +31,13 @@ public final class StressLists {
         .time("planned_ready", l -> clock.at(l.plannedMin()))
         .time("ready_90_pct", l -> clock.at(l.ninetyMin()))
         .headed("ready by in 9 of 10")
-        .decimalIfAny("on_time_pct", l -> percent(l.onTime().share()))
+        .decimal("on_time_pct", l -> percent(l.onTime().share()))
         .headed("on time %")
-        .decimalIfAny("on_time_low_pct", l -> percent(l.onTime().low()))
+        .decimal("on_time_low_pct", l -> percent(l.onTime().low()))
         .headed("at least %")
-        .decimalIfAny("on_time_high_pct", l -> percent(l.onTime().high()))
+        .decimal("on_time_high_pct", l -> percent(l.onTime().high()))
         .headed("at most %")
-        .decimalIfAny("late_h", l -> Optional.of(Figure.decimal(l.lateHours())))
+        .decimal("late_h", l -> Figure.decimal(l.lateHours()))
         .headed("late h")
         .listing(
             "stress",
@@ -52,17 +53,17 @@ public final class StressLists {
         .text("kind", g -> g.kind().words())
         .headed("if it went otherwise")
         .text("what", Gain::what)
-        .decimalIfAny("more_on_time", g -> one(g.moreOnTime().mean()))
+        .decimal("more_on_time", g -> one(g.moreOnTime().mean()))
         .headed("lines more on time")
-        .decimalIfAny("more_on_time_low", g -> one(g.moreOnTime().low()))
+        .decimal("more_on_time_low", g -> one(g.moreOnTime().low()))
         .headed("at least")
-        .decimalIfAny("more_on_time_high", g -> one(g.moreOnTime().high()))
+        .decimal("more_on_time_high", g -> one(g.moreOnTime().high()))
         .headed("at most")
-        .decimalIfAny("fewer_late_h", g -> one(g.fewerLateHours().mean()))
+        .decimal("fewer_late_h", g -> one(g.fewerLateHours().mean()))
         .headed("late hours fewer")
-        .decimalIfAny("fewer_late_low_h", g -> one(g.fewerLateHours().low()))
+        .decimal("fewer_late_low_h", g -> one(g.fewerLateHours().low()))
         .headed("at least")
-        .decimalIfAny("fewer_late_high_h", g -> one(g.fewerLateHours().high()))
+        .decimal("fewer_late_high_h", g -> one(g.fewerLateHours().high()))
         .headed("at most")
         .decimalIfAny("cheaper", g -> money ? money(g.cheaper().mean()) : Optional.empty())
         .listing(
@@ -72,17 +73,16 @@ public final class StressLists {
             report.stressed().gains());
   }
 
-  private static Optional<BigDecimal> percent(double share) {
-    return Optional.of(Figure.decimalPercent(share));
+  private static BigDecimal percent(double share) {
+    return Figure.decimalPercent(share);
   }
 
-  private static Optional<BigDecimal> one(double value) {
-    return Optional.of(Figure.decimal(value));
+  private static BigDecimal one(double value) {
+    return Figure.decimal(value);
   }
 
   private static Optional<BigDecimal> money(double amount) {
     return Optional.of(
-        BigDecimal.valueOf(Math.round(amount), MONEY_SCALE)
-            .setScale(2, java.math.RoundingMode.HALF_UP));
+        BigDecimal.valueOf(Math.round(amount), MONEY_SCALE).setScale(2, RoundingMode.HALF_UP));
   }
 }

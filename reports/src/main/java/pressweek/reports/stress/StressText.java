@@ -100,16 +100,28 @@ public final class StressText {
 
   private void gains() {
     List<Gain> all = report.stressed().gains();
-    gains("What it would bring, under the same luck", all.stream().filter(StressText::whole));
-    gains("Weakest links: what each of them costs", all.stream().filter(g -> !whole(g)));
+    gains(
+        "What it would bring, under the same luck",
+        all.stream().filter(StressText::isWhole).toList());
+    List<Gain> links = all.stream().filter(g -> !isWhole(g)).toList();
+    List<Gain> weak = links.stream().filter(StressText::surelyHelps).toList();
+    gains("Weakest links: what each of them costs", weak);
+    if (links.size() > weak.size()) {
+      int others = links.size() - weak.size();
+      out.line("  ", others + " more were tried and bring nothing for sure; see stress_gains.csv");
+    }
   }
 
-  private static boolean whole(Gain gain) {
+  private static boolean isWhole(Gain gain) {
     return gain.kind().isWhole();
   }
 
-  private void gains(String heading, java.util.stream.Stream<Gain> gains) {
-    List<Gain> shown = gains.toList();
+  private static boolean surelyHelps(Gain gain) {
+    return gain.moreOnTime().low() > 0
+        || gain.moreOnTime().mean() >= 0 && gain.fewerLateHours().low() > 0;
+  }
+
+  private void gains(String heading, List<Gain> shown) {
     if (shown.isEmpty()) {
       return;
     }

@@ -77,10 +77,10 @@ class StressFilesTest {
         .last()
         .asString()
         .startsWith("4711/1,R1,V1,2026-11-30T15:00")
-        .endsWith(",80,71.1,86.7,0.3");
+        .endsWith(",80.0,71.1,86.7,0.3");
     assertThat(text(files, "stress_gains.csv").lines().toList())
         .last()
-        .isEqualTo("no breakdowns of press,V1,0.2,0.1,0.3,0,-0.2,0.1,1.23");
+        .isEqualTo("no breakdowns of press,V1,0.2,0.1,0.3,0.0,-0.2,0.1,1.23");
   }
 
   @Test
