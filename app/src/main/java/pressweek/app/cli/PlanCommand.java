@@ -21,6 +21,7 @@ import pressweek.data.week.Week;
 import pressweek.data.week.WeekResult;
 import pressweek.reports.schedule.Summary;
 import pressweek.solver.audit.Finding;
+import pressweek.solver.stress.SurePlanner;
 
 /** {@code pressweek plan}: a folder of orders becomes a press schedule and an insert pull list. */
 @Command(
@@ -32,6 +33,8 @@ import pressweek.solver.audit.Finding;
     },
     mixinStandardHelpOptions = true)
 final class PlanCommand implements Callable<Integer> {
+  private static final int MOST_PLANS = 8;
+
   @Spec private CommandSpec spec;
 
   @Parameters(index = "0", paramLabel = "FOLDER", description = "the plant's folder")
@@ -57,6 +60,14 @@ final class PlanCommand implements Callable<Integer> {
   @Mixin private SearchLimits limits;
 
   @Option(
+      names = "--sure",
+      paramLabel = "N",
+      defaultValue = "1",
+      description =
+          "make N plans, 2 to 8, each searched for as long and more careful than the one before, and take the one that costs least in the mean under uncertain times (docs/stress.md)")
+  private int sure;
+
+  @Option(
       names = "--now",
       defaultValue = "",
       paramLabel = "TIME",
@@ -74,6 +85,9 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Settings settings = limits.settings(spec);
+    if (sure < 1 || sure > MOST_PLANS) {
+      throw new ParameterException(spec.commandLine(), "--sure must be 1 to " + MOST_PLANS);
+    }
     if (allowLateHours < 0) {
       throw new ParameterException(spec.commandLine(), "--allow-late must not be negative");
     }
@@ -108,7 +122,7 @@ final class PlanCommand implements Callable<Integer> {
     if (!week.warnings().isEmpty()) {
       err.println(Counts.of(week.warnings().size(), "warning") + "; see pressweek check " + folder);
     }
-    WeekPlanner planner = new WeekPlanner(read, week.problem().get());
+    WeekPlanner planner = new WeekPlanner(read, week.problem().get(), sure);
     Interrupt interrupt = new Interrupt(planner::stop);
     Runtime.getRuntime().addShutdownHook(interrupt);
     ProgressLine progress = new ProgressLine(err, week.problem().get().plant().rates());
@@ -117,6 +131,7 @@ final class PlanCommand implements Callable<Integer> {
       WeekPlanner.Audited audited = planner.plan(earlier, settings, Moments.present(), progress);
       List<Path> files = WeekPlanner.write(audited, earlier, out, Moments.present());
       print(audited, files);
+      planner.compared().forEach(c -> print(c, audited));
       code = exitCode(audited);
     } finally {
       interrupt.finished(code);
@@ -149,6 +164,12 @@ final class PlanCommand implements Callable<Integer> {
     PrintWriter text = spec.commandLine().getOut();
     List<String> findings = audited.findings().stream().map(Finding::message).toList();
     text.print(Summary.text(audited.plan(), findings, files.stream().map(Path::toString).toList()));
+    text.flush();
+  }
+
+  private void print(SurePlanner.Sure compared, WeekPlanner.Audited audited) {
+    PrintWriter text = spec.commandLine().getOut();
+    text.print(SurePrinter.text(compared, audited.plan().problem().plant().rates()));
     text.flush();
   }
 

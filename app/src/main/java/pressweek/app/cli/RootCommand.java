@@ -17,6 +17,8 @@ import picocli.CommandLine.Spec;
       ReplanCommand.class,
       CompareCommand.class,
       WhyCommand.class,
+      StressCommand.class,
+      LearnCommand.class,
       CheckCommand.class,
       DecodeCommand.class,
       EncodeCommand.class,

@@ -22,12 +22,16 @@ import pressweek.solver.Planner;
 import pressweek.solver.Watcher;
 import pressweek.solver.audit.Audit;
 import pressweek.solver.audit.Finding;
+import pressweek.solver.stress.SurePlanner;
 
 /** Plans a week that has been read, has the plan audited, and writes all that comes of it. */
 public final class WeekPlanner {
   private final Folder folder;
   private final Problem problem;
   private final Planner planner;
+  private final int count;
+  private final SurePlanner sure;
+  private final List<SurePlanner.Sure> compared = new ArrayList<>();
 
   /**
    * A planner for a folder and the week made from it.
@@ -36,9 +40,25 @@ public final class WeekPlanner {
    * @param problem the week
    */
   public WeekPlanner(Folder folder, Problem problem) {
+    this(folder, problem, 1);
+  }
+
+  /**
+   * The same which compares plans under uncertain times and takes the one that holds best.
+   *
+   * @param plans how many to compare; 1 for none
+   */
+  public WeekPlanner(Folder folder, Problem problem, int plans) {
     this.folder = folder;
     this.problem = problem;
     planner = new Planner(problem);
+    count = plans;
+    sure =
+        new SurePlanner(
+            problem,
+            folder.plant().uncertainty(),
+            Math.max(2, plans),
+            Runtime.getRuntime().availableProcessors());
   }
 
   /**
@@ -56,6 +76,12 @@ public final class WeekPlanner {
   /** Ends the search soon; the best plan so far is the plan. */
   public void stop() {
     planner.stop();
+    sure.stop();
+  }
+
+  /** What was compared for the plan that was made last; nothing where only one was made. */
+  public List<SurePlanner.Sure> compared() {
+    return List.copyOf(compared);
   }
 
   /**
@@ -77,8 +103,15 @@ public final class WeekPlanner {
             settings,
             List.of(),
             false);
-    Plan plan = planner.plan(head, Optional.empty(), watcher);
+    Plan plan = count > 1 ? surest(head, watcher) : planner.plan(head, Optional.empty(), watcher);
     return new Audited(plan, Audit.check(problem, plan));
+  }
+
+  private Plan surest(Head head, Watcher watcher) {
+    SurePlanner.Sure found = sure.plan(head, watcher);
+    compared.clear();
+    compared.add(found);
+    return found.plan();
   }
 
   /**

@@ -29,7 +29,9 @@ public enum InputFile {
   PROMISED("promised.csv"),
   RECORDED_CHANGES("changes_recorded.csv"),
   /** What happened on the floor; read by {@code replan} only. */
-  EVENTS("events.csv");
+  EVENTS("events.csv"),
+  /** What runs took; read by {@code learn} and {@code stress} only. */
+  ACTUALS("actuals.csv");
 
   private final String fileName;
 

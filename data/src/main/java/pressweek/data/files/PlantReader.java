@@ -93,6 +93,8 @@ final class PlantReader {
         bringing(),
         promised.whole("move_tolerance_min", 0, YEAR_MIN),
         plant.whole("barrel_default_g", 1, 1_000_000),
+        UncertaintyReader.read(plant.within("uncertainty")),
+        plant.within("learning").whole("least_runs", 6, 1000),
         notes.given());
   }
 

@@ -16,6 +16,7 @@ import pressweek.data.problem.Rates;
 import pressweek.data.problem.Shift;
 import pressweek.data.problem.Shipping;
 import pressweek.data.problem.Terms;
+import pressweek.data.problem.Uncertainty;
 
 /**
  * The plant's own figures: {@code plant.json} with every default filled in.
@@ -38,6 +39,8 @@ import pressweek.data.problem.Terms;
  * @param bringing in what amounts inserts leave their bin
  * @param moveToleranceMin minutes by which a promised run may shift
  * @param barrelDefaultG barrel in grams for presses without a shot weight, for purge
+ * @param uncertainty how far a week may differ from its plan; no part of any plan
+ * @param learnFromRuns runs from which on something is learnt from what they took
  * @param given line in {@code plant.json} of every key that was given, by its path, for example
  *     {@code crew.setter_share_pct}; a key that is not here has its default
  */
@@ -60,6 +63,8 @@ public record PlantRow(
     Bringing bringing,
     int moveToleranceMin,
     int barrelDefaultG,
+    Uncertainty uncertainty,
+    int learnFromRuns,
     Map<String, Integer> given) {
   public PlantRow {
     given = Map.copyOf(given);

@@ -59,6 +59,7 @@ final class References {
     }
     if (pressesSound) {
       presses();
+      folder.plant().uncertainty().presses().forEach(p -> uncertain(p.press()));
     }
     if (moldsSound) {
       molds(standardsSound);
@@ -124,6 +125,11 @@ final class References {
           .flatMap(List::stream)
           .forEach(p -> known(mold.at(), "runs_on", p, presses, InputFile.PRESSES));
     }
+  }
+
+  private void uncertain(String press) {
+    String key = "uncertainty.presses";
+    known(folder.plant().at(key), key, press, presses, InputFile.PRESSES);
   }
 
   private void molds(boolean standardsSound) {

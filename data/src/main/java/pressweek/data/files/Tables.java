@@ -29,7 +29,8 @@ final class Tables {
           MaterialTables.RECORDS,
           MaterialTables.LOTS,
           MaterialTables.RECEIPTS,
-          EventTables.EVENTS);
+          EventTables.EVENTS,
+          ActualTables.ACTUALS);
 
   private Tables() {}
 

@@ -1,7 +1,5 @@
 package pressweek.data.week;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +11,6 @@ import pressweek.data.files.StandardRow;
 import pressweek.data.molding.Amounts;
 import pressweek.data.molding.Cycle;
 import pressweek.data.problem.Mold;
-import pressweek.data.problem.Press;
 
 /**
  * Finds the cycle of a mold on a press: the recorded one that says most, else an estimate from the
@@ -24,8 +21,7 @@ final class CycleFinder {
   private static final int PERSON_A_STATION = 2_000;
 
   private final RunFigures figures;
-  private final Map<String, List<StandardRow>> standards = new HashMap<>();
-
+  private final Standards standards;
   private final Map<Hand, Timing> estimates = new HashMap<>();
 
   /**
@@ -39,9 +35,7 @@ final class CycleFinder {
 
   CycleFinder(RunFigures figures, List<StandardRow> rows) {
     this.figures = figures;
-    for (StandardRow row : rows) {
-      standards.computeIfAbsent(row.mold(), k -> new ArrayList<>()).add(row);
-    }
+    standards = new Standards(rows);
   }
 
   /** The timing of a mold; empty when the plant has no cycle for it. */
@@ -62,30 +56,7 @@ final class CycleFinder {
 
   /** The recorded cycle that says most; empty when there is none. */
   Optional<StandardRow> standard(Mold mold, String resin, PressRow press) {
-    return standards.getOrDefault(mold.id(), List.of()).stream()
-        .filter(row -> row.resin().isEmpty() || row.resin().equals(resin))
-        .filter(row -> says(row, press) >= 0)
-        .max(
-            Comparator.comparingInt((StandardRow row) -> says(row, press))
-                .thenComparing(row -> !row.resin().isEmpty())
-                .thenComparing(row -> -row.at().line()));
-  }
-
-  /**
-   * How closely a row names the press: 2 by its number, 1 by its kind, 0 not at all, -1 another.
-   */
-  private static int says(StandardRow row, PressRow press) {
-    if (row.press().isEmpty()) {
-      return 0;
-    }
-    if (row.press().equals(press.press())) {
-      return 2;
-    }
-    Press.Build build = press.build();
-    boolean kind =
-        row.press().equalsIgnoreCase(build.orientation().name())
-            || row.press().equalsIgnoreCase(build.table().name());
-    return kind ? 1 : -1;
+    return standards.find(mold.id(), resin, press);
   }
 
   private Timing recorded(Mold mold, StandardRow row) {

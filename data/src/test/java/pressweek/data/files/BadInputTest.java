@@ -119,6 +119,7 @@ class BadInputTest {
           inserts.csv @ insert,kind,preheat_c,heat_max_c/B1,stud,150,120 @ inserts.csv:2: preheat_c "150" is above heat_max_c "120"; expected no more
           dryers.csv @ dryer,hopper_l/D1,0 @ dryers.csv:2: hopper_l "0" is out of range; expected 0.0001 to 1,000,000
           dryers.csv @ dryer,hopper_l,feeds/D1,60,P9 @ dryers.csv:2: feeds "P9" is not in presses.csv; did you mean "P1"?
+          plant.json @ {"uncertainty": {"presses": [{"press": "P11"}]}} @ plant.json:1: uncertainty.presses "P11" is not in presses.csv; did you mean "P1"?
           people.csv @ person,role/Ada,boss @ people.csv:2: role "boss" is not known; expected operator, setter
           people.csv @ person,may_run/,P1 @ people.csv:2: person is empty; expected a value
           people.csv @ role,may_run/setter,P1 @ people.csv: column "person" missing; found role, may_run

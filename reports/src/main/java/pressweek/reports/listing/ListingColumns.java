@@ -45,6 +45,11 @@ public final class ListingColumns<R> {
         r -> cell.apply(r).map(n -> number(BigDecimal.valueOf(n, 3))).orElse(Cell.EMPTY));
   }
 
+  /** Adds a column of decimals, each with the places that it comes with. */
+  public ListingColumns<R> decimal(String name, Function<R, BigDecimal> cell) {
+    return column(name, Kind.NUMBER, r -> number(cell.apply(r)));
+  }
+
   /** Adds a column of decimals of which some are not known, without zeros at their end. */
   public ListingColumns<R> decimalIfAny(String name, Function<R, Optional<BigDecimal>> cell) {
     return column(

@@ -81,6 +81,27 @@ public final class Shelf {
     return new Shelf(sources);
   }
 
+  /**
+   * The shelf of the same component with receipts that come in later than expected.
+   *
+   * @param laterMin minutes by receipt of the stock; negative for sooner
+   */
+  public Shelf later(Problem problem, String what, int[] laterMin) {
+    List<Source> moved = new ArrayList<>();
+    sources.stream().filter(s -> s.usableMin() == 0).forEach(moved::add);
+    int lots = moved.size();
+    List<Receipt> receipts = problem.materials().stock().receipts();
+    for (int i = 0; i < receipts.size(); i++) {
+      Receipt r = receipts.get(i);
+      if (r.what().equals(what)) {
+        int usable = Math.max(1, r.usableMin() + laterMin[i]);
+        moved.add(new Source("", "", usable, NEVER, "", r.quantity()));
+      }
+    }
+    moved.subList(lots, moved.size()).sort(Comparator.comparingInt(Source::usableMin));
+    return new Shelf(moved);
+  }
+
   /** The sources in their order. */
   public List<Source> sources() {
     return sources;

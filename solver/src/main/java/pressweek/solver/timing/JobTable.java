@@ -67,6 +67,12 @@ final class JobTable {
   /** True when a component of the option has a lot that expires within the horizon. */
   final boolean[] expiring;
 
+  /**
+   * By how much the change before each job is longer than the rules say, as a factor; empty where
+   * all changes take what the rules say, as in any search.
+   */
+  double[] changeFactor = new double[0];
+
   private final int presses;
   private final int[] from;
   private final Set<String> handLoaded = new HashSet<>();
@@ -150,6 +156,13 @@ final class JobTable {
 
   boolean canRun(int job, int press) {
     return first(job, press) < last(job, press);
+  }
+
+  /** Minutes of a change before a job for which the rules say so many; at least 1 where they do. */
+  int changeMin(int job, int minutes) {
+    return changeFactor.length == 0 || minutes == 0
+        ? minutes
+        : Math.max(1, (int) Math.rint(minutes * changeFactor[job]));
   }
 
   int longestRun() {

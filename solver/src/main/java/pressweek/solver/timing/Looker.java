@@ -156,7 +156,7 @@ final class Looker {
   private void ask(int press, ChangeRules.State from, int job, int option) {
     boolean clear = jobs.food[job] && !states.cleared[press];
     changes.ask(press, from, jobs.mold[option], jobs.tooling[option], jobs.material[job], clear);
-    look.minutes = changes.minutes;
+    look.minutes = jobs.changeMin(job, changes.minutes);
     look.purgeG = changes.purgeG;
     look.kinds = changes.kinds;
     look.exchanged = (changes.kinds & ~ChangeRules.FOOD) != 0;

@@ -31,7 +31,8 @@ final class Placing {
 
   /** Moves the start on until all agree. */
   void settle(int press, int job, int option, int from) {
-    int run = jobs.run[option] + (look.exchanged ? jobs.startup[option] : 0);
+    int planned = jobs.run[option] + (look.exchanged ? jobs.startup[option] : 0);
+    int run = planned + shared.breakdowns.repairs(press, planned);
     int ready = components.ready(option, job, look.exchanged, from);
     int at = from;
     if (!recorder.on() && ready > from && !jobs.expiring[option]) {

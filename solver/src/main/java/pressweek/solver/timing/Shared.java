@@ -17,6 +17,7 @@ final class Shared {
   final Dryers dryers;
   final Campaigns campaigns;
   final ChangeRules changes;
+  final Breakdowns breakdowns;
 
   private final WeekTables week;
   private final Crew crew;
@@ -33,6 +34,7 @@ final class Shared {
     dryers = week.dryers();
     campaigns = new Campaigns(week.problem.arranged().terms(), week.presses);
     changes = week.changeRules();
+    breakdowns = new Breakdowns(week.presses);
     people = people(0);
   }
 
@@ -64,6 +66,7 @@ final class Shared {
     services.reset();
     dryers.reset();
     campaigns.reset();
+    breakdowns.reset();
   }
 
   /** Works the shifts that are worked with these overtime shifts open. */

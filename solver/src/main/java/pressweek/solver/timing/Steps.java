@@ -198,8 +198,9 @@ final class Steps {
       }
       shared.campaigns.begin(press);
     }
-    int startup = look.exchanged ? jobs.startup[option] : 0;
-    shared.campaigns.run(press, jobs.run[option] + startup);
+    int run = jobs.run[option] + (look.exchanged ? jobs.startup[option] : 0);
+    shared.campaigns.run(press, run);
+    shared.breakdowns.worked(press, run);
     int shots = jobs.shots[option] + (look.exchanged ? jobs.startupShots[option] : 0);
     shared.services.make(mold, shots, look.service);
     if (look.dryer >= 0) {

@@ -32,6 +32,7 @@ final class StockTable {
   /** Sources of a component of which a free lot expires within the horizon. */
   final List<Optional<Shelf>> expiring = new ArrayList<>();
 
+  private final List<Shelf> shelves = new ArrayList<>();
   private final Map<Key, Integer> numbers = new HashMap<>();
   private final List<String> names = new ArrayList<>();
 
@@ -39,7 +40,6 @@ final class StockTable {
 
   StockTable(Problem problem) {
     int end = problem.plant().hours().endMin();
-    List<Shelf> shelves = new ArrayList<>();
     Map<Key, Boolean> counted = new HashMap<>();
     most(problem, counted)
         .forEach(
@@ -115,6 +115,18 @@ final class StockTable {
             .anyMatch(
                 s -> free(s) && s.pieces() > 0 && s.expiresMin() < end && s.expiresMin() > start);
     expiring.add(expires ? Optional.of(shelf) : Optional.empty());
+  }
+
+  /**
+   * Has receipts come in later than expected.
+   *
+   * @param laterMin minutes by receipt, in the order of the stock; negative for sooner
+   */
+  void later(Problem problem, int[] laterMin) {
+    expiring.clear();
+    for (int c = 0; c < names.size(); c++) {
+      fill(c, shelves.get(c).later(problem, names.get(c), laterMin), problem);
+    }
   }
 
   int size() {

@@ -23,6 +23,11 @@ import pressweek.solver.rules.Names;
  * problem.
  */
 public final class WeekTables {
+  private static final int DAY = 1440;
+
+  /** Where work may go on after the horizon, a run may take so many times what is planned. */
+  private static final int LONGER = 4;
+
   final Problem problem;
   final Names names;
   final StockTable stock;
@@ -69,11 +74,23 @@ public final class WeekTables {
 
   final long nowhereCost;
 
+  private final int daysOn;
+
   /** For guesses only, by the thread that builds a search. */
   private final ChangeRules guess;
 
   public WeekTables(Problem problem) {
+    this(problem, 0);
+  }
+
+  /**
+   * The same for a plan whose work may go on after the horizon.
+   *
+   * @param daysOn days after the horizon up to which runs may begin
+   */
+  WeekTables(Problem problem, int daysOn) {
     this.problem = problem;
+    this.daysOn = daysOn;
     names = new Names(problem);
     stock = new StockTable(problem);
     jobs = new JobTable(problem, names, stock);
@@ -82,7 +99,7 @@ public final class WeekTables {
     presses = list.size();
     shifts = new OpenShifts(problem);
     start = problem.plant().hours().startMin();
-    end = problem.plant().hours().endMin();
+    end = problem.plant().hours().endMin() + daysOn * DAY;
     insertLead = problem.plant().crew().insertLeadMin();
     moveTolerance = problem.plant().moveToleranceMin();
     standing = new int[presses];
@@ -248,8 +265,8 @@ public final class WeekTables {
 
   /** Working times with certain overtime shifts open. */
   WorkTimes times(long open) {
-    return times.computeIfAbsent(
-        open, bits -> new WorkTimes(problem, shifts, bits, jobs.longestRun() + 1440));
+    int longest = jobs.longestRun() * (daysOn == 0 ? 1 : LONGER) + (daysOn + 1) * DAY;
+    return times.computeIfAbsent(open, bits -> new WorkTimes(problem, shifts, bits, longest));
   }
 
   /** OVERTIME of opened shifts. */
