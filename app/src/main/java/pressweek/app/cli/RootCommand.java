@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
       PlanCommand.class,
       ReplanCommand.class,
       WhyCommand.class,
+      PromiseCommand.class,
       CheckCommand.class,
       DecodeCommand.class,
       EncodeCommand.class,
