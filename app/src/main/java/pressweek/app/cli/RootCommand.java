@@ -17,6 +17,8 @@ import picocli.CommandLine.Spec;
       ReplanCommand.class,
       WhyCommand.class,
       PromiseCommand.class,
+      SweepCommand.class,
+      WorkCommand.class,
       CheckCommand.class,
       DecodeCommand.class,
       EncodeCommand.class,
