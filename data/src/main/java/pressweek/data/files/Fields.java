@@ -63,10 +63,7 @@ final class Fields {
     this.row = row;
     this.own = new At(table.file(), row.line());
     this.at =
-        row.origin()
-            .filter(o -> o.line() > 0)
-            .map(o -> new At(o.file(), o.line()))
-            .orElse(own);
+        row.origin().filter(o -> o.line() > 0).map(o -> new At(o.file(), o.line())).orElse(own);
   }
 
   /** Where the row stands, or where a scenario names it. */

@@ -197,7 +197,8 @@ public record Folder(
   /** True when the file, or an XLSX in its place, was there, or a scenario makes it. */
   public boolean has(InputFile file) {
     return reading.added().contains(file)
-        || inputs().containsKey(file.fileName()) || inputs().containsKey(file.workbookName());
+        || inputs().containsKey(file.fileName())
+        || inputs().containsKey(file.workbookName());
   }
 
   /** The faults in the plant's own files; when there is one, there is no plan. */

@@ -34,8 +34,7 @@ final class ScenarioRows implements TableSource {
    * @param columns its columns
    * @param times how its dates are written
    */
-  record Table(
-      String name, Map<String, Slot> slots, Widths widths, Columns columns, Times times) {}
+  record Table(String name, Map<String, Slot> slots, Widths widths, Columns columns, Times times) {}
 
   /**
    * Cells of a row.
@@ -106,8 +105,7 @@ final class ScenarioRows implements TableSource {
         unused.accept(edit, "no row of " + table.name() + " has " + where + match.nearest(edit));
       } else if (edit.verb() == Verb.SCALE && !did.contains(edit)) {
         String names = String.join(", ", edit.values().keySet());
-        unused.accept(
-            edit, table.name() + " has no figure there to scale; expected some " + names);
+        unused.accept(edit, table.name() + " has no figure there to scale; expected some " + names);
       }
     }
   }

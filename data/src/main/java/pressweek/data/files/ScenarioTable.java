@@ -62,8 +62,12 @@ final class ScenarioTable {
     ScenarioRows.Table table =
         new ScenarioRows.Table(
             place.file(),
-            slots, new ScenarioRows.Widths(ownWidth, width), place.columns(), place.times());
-    return new ScenarioRows(source, scenario.file(), edits, table, (edit, message) -> error(edit.line(), message));
+            slots,
+            new ScenarioRows.Widths(ownWidth, width),
+            place.columns(),
+            place.times());
+    return new ScenarioRows(
+        source, scenario.file(), edits, table, (edit, message) -> error(edit.line(), message));
   }
 
   /** The same change with the names of columns for whatever they were called; empty if unknown. */
@@ -83,8 +87,7 @@ final class ScenarioTable {
       column.ifPresent(c -> values.put(c, value.getValue()));
     }
     return good
-        ? Optional.of(
-            new ScenarioEdit(edit.verb(), edit.file(), edit.line(), "", where, values))
+        ? Optional.of(new ScenarioEdit(edit.verb(), edit.file(), edit.line(), "", where, values))
         : Optional.empty();
   }
 
@@ -131,6 +134,7 @@ final class ScenarioTable {
   }
 
   private void error(int line, String message) {
+    findings.broken(place.columns().file());
     findings.add(new InputError(Severity.ERROR, scenario.file(), line, "", message));
   }
 }

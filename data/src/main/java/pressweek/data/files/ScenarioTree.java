@@ -3,7 +3,6 @@ package pressweek.data.files;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -72,8 +71,7 @@ final class ScenarioTree {
       return;
     }
     List<String> path = path(edit.list());
-    Optional<JsonTree> there =
-        JsonLines.at(root(), path).or(() -> JsonLines.at(defaults, path));
+    Optional<JsonTree> there = JsonLines.at(root(), path).or(() -> JsonLines.at(defaults, path));
     if (there.isEmpty() || !(there.get() instanceof JsonTree.Arr list)) {
       if (known(Map.entry(edit.list(), new JsonTree.Nothing(edit.line())))) {
         String seen = there.map(JsonTree::kind).orElse("not there");
@@ -97,8 +95,7 @@ final class ScenarioTree {
     List<JsonTree> entries = new ArrayList<>();
     boolean fitted = false;
     for (JsonTree item : items) {
-      boolean fits =
-          edit.verb() != Verb.ADD && edit.where().stream().allMatch(c -> fits(c, item));
+      boolean fits = edit.verb() != Verb.ADD && edit.where().stream().allMatch(c -> fits(c, item));
       fitted |= fits;
       if (!fits) {
         entries.add(item);
@@ -108,12 +105,17 @@ final class ScenarioTree {
     }
     if (edit.verb() == Verb.ADD) {
       JsonTree entry = edit.values().get("");
-      entries.add(
-          moved(entry != null ? entry : new JsonTree.Obj(edit.line(), edit.values())));
+      entries.add(moved(entry != null ? entry : new JsonTree.Obj(edit.line(), edit.values())));
     } else if (!fitted) {
       error(
           edit.line(),
-          "no entry of " + edit.list() + " in " + FILE + " has " + edit.whereText() + near(edit, items));
+          "no entry of "
+              + edit.list()
+              + " in "
+              + FILE
+              + " has "
+              + edit.whereText()
+              + near(edit, items));
     }
     return entries;
   }

@@ -70,7 +70,12 @@ final class TableReader {
    * not there.
    */
   <T> List<T> read(TableSpec<T> spec) throws IOException {
-    return read(spec, (at, fields, faults) -> add(Severity.ERROR, at, fields, faults));
+    return read(
+        spec,
+        (at, fields, faults) -> {
+          findings.broken(spec.columns().file());
+          add(Severity.ERROR, at, fields, faults);
+        });
   }
 
   /** Adds the faults of a row to the findings, each where its cell stands. */
@@ -121,7 +126,8 @@ final class TableReader {
     }
     try (TableSource table = source.get()) {
       String name = String.valueOf(file.getFileName());
-      return rows(spec, name, table, (at, fields, faults) -> add(Severity.ERROR, at, fields, faults));
+      return rows(
+          spec, name, table, (at, fields, faults) -> add(Severity.ERROR, at, fields, faults));
     }
   }
 

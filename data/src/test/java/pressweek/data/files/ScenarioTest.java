@@ -66,7 +66,8 @@ class ScenarioTest {
             """);
 
     assertThat(read.findings()).isEmpty();
-    assertThat(read.demand().orders()).extracting(OrderRow::id)
+    assertThat(read.demand().orders())
+        .extracting(OrderRow::id)
         .containsExactly("4711/1", "4711/2", "4712/1");
     OrderRow changed = read.demand().orders().get(1);
     assertThat(changed.due()).isEqualTo(new When.Day(java.time.LocalDate.of(2026, 12, 4)));
@@ -78,8 +79,7 @@ class ScenarioTest {
   @Test
   void anEmptyLineCellIsTheFirstLine() {
     Folder read =
-        with(
-            "\"drop\": [{\"file\": \"orders.csv\", \"where\": {\"order\": 4712, \"line\": 1}}]");
+        with("\"drop\": [{\"file\": \"orders.csv\", \"where\": {\"order\": 4712, \"line\": 1}}]");
 
     assertThat(read.findings()).isEmpty();
     assertThat(read.demand().orders()).extracting(OrderRow::id).containsExactly("4711/1", "4711/2");
@@ -145,7 +145,8 @@ class ScenarioTest {
             ]
             """);
 
-    assertThat(read.demand().orders()).extracting(OrderRow::item)
+    assertThat(read.demand().orders())
+        .extracting(OrderRow::item)
         .containsExactly("LEVER", "KNOB", "LEVER");
   }
 
@@ -182,7 +183,8 @@ class ScenarioTest {
                 .formatted(shift));
 
     assertThat(read.findings()).isEmpty();
-    assertThat(read.plant().hours().shifts()).extracting("name")
+    assertThat(read.plant().hours().shifts())
+        .extracting("name")
         .containsExactly("early", "saturday");
     assertThat(read.plant().hours().shifts().get(0).from()).hasToString("05:00");
   }
@@ -321,11 +323,13 @@ class ScenarioTest {
   void aFileThatIsNoScenarioSaysWhatItShouldBe() throws IOException {
     Path file = Files.writeString(path.resolve("x.json"), "{\"name\": 3}", StandardCharsets.UTF_8);
 
-    assertThat(Scenario.read(file).findings()).extracting(InputError::toString)
+    assertThat(Scenario.read(file).findings())
+        .extracting(InputError::toString)
         .containsExactly(
             "x.json:1: schema is \"\"; expected \"pressweek-scenario/1\"",
             "x.json:1: the scenario has no name; expected \"name\": \"...\"");
-    assertThat(Scenario.of("x.json", "[]").findings()).extracting(InputError::toString)
+    assertThat(Scenario.of("x.json", "[]").findings())
+        .extracting(InputError::toString)
         .containsExactly("x.json:1: the file is a list; expected an object");
     assertThat(
             Scenario.of("x.json", "{\"schema\": \"pressweek-scenario/1\", \"name\": \"n\"}")

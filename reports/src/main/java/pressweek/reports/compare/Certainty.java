@@ -8,9 +8,9 @@ import java.util.Locale;
  * Whether a difference between two scenarios is more than the search itself varies. Both are
  * planned with the same seeds. It is sure when the worst of one side's plans is still better than
  * the best of the other's, so that their ranges do not touch. If nothing but the seed told the
- * plans apart, {@code n} of each would come to lie so by chance once in {@code C(2n, n) / 2}
- * times: 10 for three seeds, 126 for five (the exact rank test of Wilcoxon, Biometrics Bulletin 1
- * (1945) 80-83, at its most extreme).
+ * plans apart, {@code n} of each would come to lie so by chance once in {@code C(2n, n) / 2} times:
+ * 10 for three seeds, 126 for five (the exact rank test of Wilcoxon, Biometrics Bulletin 1 (1945)
+ * 80-83, at its most extreme).
  */
 public enum Certainty {
   /** All plans of both sides have the same value. */

@@ -86,8 +86,7 @@ public final class CompareLists {
   }
 
   private static BigDecimal number(Figure figure, double value) {
-    double shown =
-        figure.unit() == Figure.Unit.MONEY ? value / MONEY : figure.unit().shown(value);
+    double shown = figure.unit() == Figure.Unit.MONEY ? value / MONEY : figure.unit().shown(value);
     return BigDecimal.valueOf(shown).setScale(3, RoundingMode.HALF_UP);
   }
 
@@ -144,8 +143,7 @@ public final class CompareLists {
     for (Tried tried : all.shown()) {
       tried
           .best()
-          .ifPresent(
-              p -> p.figures().loads().days().forEach(l -> rows.add(new LoadRow(tried, l))));
+          .ifPresent(p -> p.figures().loads().days().forEach(l -> rows.add(new LoadRow(tried, l))));
     }
     return loads("press", true).listing("load", "Load of each press by day", PAPER, rows);
   }

@@ -32,11 +32,7 @@ public enum Figure {
       Unit.PERCENT,
       Better.MORE,
       f -> share(f.delivery().weightOnRequest(), f.delivery().weight())),
-  LATE(
-      "lines late",
-      Unit.COUNT,
-      Better.LESS,
-      f -> f.delivery().placed() - f.delivery().onTime()),
+  LATE("lines late", Unit.COUNT, Better.LESS, f -> f.delivery().placed() - f.delivery().onTime()),
   UNPLACED(
       "lines unplaced", Unit.COUNT, Better.LESS, f -> f.delivery().lines() - f.delivery().placed()),
   LATE_DAYS("days late, all lines", Unit.DAYS, Better.LESS, f -> f.delivery().lateMin()),
@@ -54,20 +50,26 @@ public enum Figure {
   COLOUR_CHANGES("colour changes alone", Unit.COUNT, Better.LESS, f -> kind(f, ChangeKind.COLOUR)),
   CLEARANCES(
       "food clearances alone", Unit.COUNT, Better.LESS, f -> kind(f, ChangeKind.FOOD_CLEARANCE)),
-  DISMOUNTS("molds taken off for another press", Unit.COUNT, Better.LESS, f -> f.changing().dismounts()),
+  DISMOUNTS(
+      "molds taken off for another press", Unit.COUNT, Better.LESS, f -> f.changing().dismounts()),
   PURGE_KG("purge", Unit.KG, Better.LESS, f -> f.changing().purgeG()),
   AVAILABILITY("availability", Unit.PERCENT, Better.NEITHER, f -> pct(f.times().availability())),
   EFFECTIVENESS("effectiveness", Unit.PERCENT, Better.NEITHER, f -> pct(f.times().effectiveness())),
   QUALITY("quality ratio", Unit.PERCENT, Better.NEITHER, f -> pct(f.times().quality())),
   OEE("OEE index", Unit.PERCENT, Better.NEITHER, f -> pct(f.times().oee())),
   NEE("NEE index", Unit.PERCENT, Better.NEITHER, f -> pct(f.times().nee())),
-  ALLOCATION("allocation efficiency", Unit.PERCENT, Better.NEITHER, f -> pct(f.times().allocation())),
+  ALLOCATION(
+      "allocation efficiency", Unit.PERCENT, Better.NEITHER, f -> pct(f.times().allocation())),
   SETUP_RATIO("setup ratio", Unit.PERCENT, Better.LESS, f -> pct(f.times().setupRatio())),
   OPERATOR_HOURS("operator hours", Unit.HOURS, Better.LESS, f -> f.people().operatorMin()),
   SETTER_HOURS("setter hours", Unit.HOURS, Better.LESS, f -> f.people().setterMin()),
   OVERTIME_SHIFTS(
       "overtime shifts opened", Unit.COUNT, Better.LESS, f -> f.people().overtimeShifts()),
-  OVERTIME_HOURS("their hours, each press counted once", Unit.HOURS, Better.LESS, f -> f.people().overtimeMin()),
+  OVERTIME_HOURS(
+      "their hours, each press counted once",
+      Unit.HOURS,
+      Better.LESS,
+      f -> f.people().overtimeMin()),
   SHORTAGES("components that run short", Unit.COUNT, Better.LESS, f -> f.flow().shortages()),
   CAMPAIGNS("campaigns", Unit.COUNT, Better.LESS, f -> f.flow().campaigns()),
   CAMPAIGN_HOURS("a campaign on average", Unit.HOURS, Better.MORE, Figure::campaign),
@@ -165,7 +167,9 @@ public enum Figure {
     return better;
   }
 
-  /** Its value: minutes for hours and days, grams for kilograms, thousandths of a cent for money. */
+  /**
+   * Its value: minutes for hours and days, grams for kilograms, thousandths of a cent for money.
+   */
   public double of(PlanFigures figures) {
     return of.apply(figures).doubleValue();
   }

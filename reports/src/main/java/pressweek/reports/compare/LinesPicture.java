@@ -55,9 +55,7 @@ final class LinesPicture {
   }
 
   private double x(State state) {
-    return state.kind() == Kind.UNPLACED
-        ? LABELS + AXIS - 14
-        : x(state.minutes().orElse(0) / HOUR);
+    return state.kind() == Kind.UNPLACED ? LABELS + AXIS - 14 : x(state.minutes().orElse(0) / HOUR);
   }
 
   private Element element() {

@@ -29,11 +29,7 @@ final class LoadPicture {
       Map<String, Load> byCell = new LinkedHashMap<>();
       each.best()
           .ifPresent(
-              p ->
-                  p.figures()
-                      .loads()
-                      .days()
-                      .forEach(l -> byCell.put(l.of() + " " + l.when(), l)));
+              p -> p.figures().loads().days().forEach(l -> byCell.put(l.of() + " " + l.when(), l)));
       for (Load load : byCell.values()) {
         days.add(load.when());
         if (!presses.contains(load.of())) {
@@ -89,8 +85,7 @@ final class LoadPicture {
         continue;
       }
       frame = true;
-      words.add(
-          String.format(Locale.ROOT, "%s: %.0f %%", tried.get(i).name(), load.percent()));
+      words.add(String.format(Locale.ROOT, "%s: %.0f %%", tried.get(i).name(), load.percent()));
       double length = FULL * Math.min(PERCENT, load.percent()) / PERCENT;
       group.add(BarTable.bar(i == 0, x, top + 0.5, length, BAR - 1.5));
     }
@@ -101,11 +96,7 @@ final class LoadPicture {
               .attr(
                   "d",
                   String.format(
-                      Locale.ROOT,
-                      "M%.1f %.1fV%.1f",
-                      x + FULL,
-                      y,
-                      y + tried.size() * BAR)));
+                      Locale.ROOT, "M%.1f %.1fV%.1f", x + FULL, y, y + tried.size() * BAR)));
     }
     return group;
   }

@@ -49,8 +49,7 @@ final class Loads {
     Hours plan = book.plan().problem().plant().hours();
     List<Span> open = new ArrayList<>();
     open.addAll(
-        PressHours.within(
-            hours.staffed(press.id()), new Span(plan.startMin(), plan.endMin())));
+        PressHours.within(hours.staffed(press.id()), new Span(plan.startMin(), plan.endMin())));
     open.addAll(setup);
     open.addAll(production);
     return new Use(Span.union(open), setup, production);

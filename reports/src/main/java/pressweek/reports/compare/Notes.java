@@ -87,7 +87,11 @@ public final class Notes {
   private static Map<String, Long> rates(Problem problem) {
     Map<String, Long> each = new HashMap<>();
     problem.floor().presses().forEach(p -> each.put("press " + p.id(), p.ratePerHour()));
-    problem.arranged().opening().overtime().forEach(o -> each.put("shift " + o.shift(), o.perHour()));
+    problem
+        .arranged()
+        .opening()
+        .overtime()
+        .forEach(o -> each.put("shift " + o.shift(), o.perHour()));
     return each;
   }
 }

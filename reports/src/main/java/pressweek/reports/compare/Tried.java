@@ -31,8 +31,7 @@ public record Tried(
    * @param figures its figures
    * @param findings hard rules that an audit found broken, in words; such a plan is not shown
    */
-  public record Planned(
-      long seed, PlanBook book, PlanFigures figures, List<String> findings) {
+  public record Planned(long seed, PlanBook book, PlanFigures figures, List<String> findings) {
     public Planned {
       findings = List.copyOf(findings);
     }

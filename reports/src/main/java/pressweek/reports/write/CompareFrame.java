@@ -4,7 +4,9 @@ import pressweek.reports.compare.SideBySide;
 import pressweek.reports.markup.Element;
 import pressweek.reports.markup.PageResource;
 
-/** What the pages of a comparison have round their content: the style of a plan's page, and more. */
+/**
+ * What the pages of a comparison have round their content: the style of a plan's page, and more.
+ */
 final class CompareFrame {
   private static final PageResource STYLE =
       new PageResource(
@@ -55,8 +57,7 @@ final class CompareFrame {
             .add("span", all.plant())
             .add("span", made)
             .add(Element.of("span", "printed").text("printed ____________"));
-    Element head =
-        Element.of("div", "sheethead").attr("aria-hidden", "true").add(line);
+    Element head = Element.of("div", "sheethead").attr("aria-hidden", "true").add(line);
     return Element.of("section", "sheet").attr("id", id).add(head).add(body);
   }
 }

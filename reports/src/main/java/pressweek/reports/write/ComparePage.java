@@ -135,10 +135,7 @@ final class ComparePage {
       String currency = all.money().map(r -> r.currency()).orElse("");
       parts.add(
           new Part(
-              "cost",
-              "Avoidable cost, " + currency,
-              "",
-              List.of(ComparePictures.cost(shown))));
+              "cost", "Avoidable cost, " + currency, "", List.of(ComparePictures.cost(shown))));
     }
     parts.add(new Part("load", "Load of each press by day", "", load()));
     parts.add(new Part("lines", "Lines that change sides", "", lines()));
@@ -225,7 +222,10 @@ final class ComparePage {
                 .text(
                     moves.isEmpty()
                         ? "No line changes sides."
-                        : better + " better, " + (moves.size() - better) + " worse. Ring: as it"
+                        : better
+                            + " better, "
+                            + (moves.size() - better)
+                            + " worse. Ring: as it"
                             + " stands; dot: in the scenario."));
         if (!moves.isEmpty()) {
           parts.add(ComparePictures.lines(moves));
