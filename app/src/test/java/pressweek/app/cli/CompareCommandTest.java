@@ -138,6 +138,21 @@ final class CompareCommandTest {
   }
 
   @Test
+  void otherCommandsTakeAScenarioToo() {
+    Ran plan =
+        Ran.pressweek(
+            "plan", SMALL, "--scenario", SATURDAY, "--out", out.toString(), "--steps", "30");
+    String file = out.resolve("plan.json").toString();
+
+    assertThat(plan.exitCode()).isEqualTo(ExitCode.UNPLACED);
+    assertThat(Ran.pressweek("audit", SMALL, file).err()).contains("scenario/saturday.json");
+    assertThat(Ran.pressweek("audit", SMALL, file, "--scenario", SATURDAY).exitCode())
+        .isEqualTo(ExitCode.DONE);
+    assertThat(Ran.pressweek("check", SMALL, "--scenario", "none.json").exitCode())
+        .isEqualTo(ExitCode.BAD_INPUT);
+  }
+
+  @Test
   void badArgumentsAreSaid() {
     assertThat(compare().exitCode()).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(compare("none.json").err()).contains("none.json is not a file");
