@@ -15,7 +15,7 @@ import pressweek.data.files.ScenarioEdit.Verb;
  * are changed.
  */
 final class ScenarioReader {
-  private static final List<String> KEYS =
+  static final List<String> KEYS =
       List.of("schema", "name", "words", "set", "add", "drop", "scale");
 
   private final String file;

@@ -337,4 +337,16 @@ class ScenarioTest {
         .extracting(InputError::toString)
         .containsExactly("x.json: the scenario changes nothing; expected set, add, drop or scale");
   }
+
+  @Test
+  void theSchemaNamesTheKeysThatAreRead() throws IOException {
+    JsonTree.Obj schema =
+        JsonReader.read("schema", Files.newBufferedReader(Path.of("../docs/scenario.schema.json")))
+            .object()
+            .orElseThrow();
+    JsonTree.Obj properties = (JsonTree.Obj) schema.field("properties").orElseThrow();
+
+    assertThat(properties.fields().keySet()).containsExactlyInAnyOrderElementsOf(
+        ScenarioReader.KEYS);
+  }
 }

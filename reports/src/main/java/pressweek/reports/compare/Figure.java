@@ -39,7 +39,7 @@ public enum Figure {
   COST("avoidable cost", Unit.MONEY, Better.LESS, PlanFigures::avoidableCost),
   LATE_COST("of it lateness", Unit.MONEY, Better.LESS, f -> cost(f, Rule.LATE)),
   CHANGES("changes and dismounts", Unit.COUNT, Better.LESS, f -> f.changing().count()),
-  CHANGE_HOURS("their hours", Unit.HOURS, Better.LESS, f -> f.changing().minutes()),
+  CHANGE_HOURS("change hours", Unit.HOURS, Better.LESS, f -> f.changing().minutes()),
   MOLD_CHANGES("mold changes", Unit.COUNT, Better.LESS, f -> kind(f, ChangeKind.MOLD)),
   TOOLING_CHANGES("tooling set changes", Unit.COUNT, Better.LESS, f -> kind(f, ChangeKind.TOOLING)),
   RESIN_CHANGES(
@@ -66,7 +66,7 @@ public enum Figure {
   OVERTIME_SHIFTS(
       "overtime shifts opened", Unit.COUNT, Better.LESS, f -> f.people().overtimeShifts()),
   OVERTIME_HOURS(
-      "their hours, each press counted once",
+      "overtime hours",
       Unit.HOURS,
       Better.LESS,
       f -> f.people().overtimeMin()),
