@@ -3,9 +3,12 @@ package pressweek.examples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -14,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import pressweek.data.files.Folder;
 import pressweek.data.files.FolderReader;
 import pressweek.data.files.OrderRow;
+import pressweek.data.files.Scenario;
 import pressweek.data.guide.Decoded;
 import pressweek.data.guide.Guide;
 import pressweek.data.guide.GuideReader;
@@ -111,5 +115,39 @@ class ExampleFoldersTest {
     Folder read = FolderReader.read(folder);
     assertThat(read.findings()).isEmpty();
     assertThat(read.demand().orders()).hasSize(jobs);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "quillback-small, saturday.json",
+    "quillback-week, demand-up.json",
+    "quillback-week, h4-for-food.json",
+    "quillback-week, second-mold.json",
+    "quillback-week, sunday-shift.json",
+    "quillback-week, third-setter.json"
+  })
+  void scenariosApplyWithoutAFinding(String name, String file) throws IOException {
+    Path plant = Path.of(name);
+    Scenario scenario = Scenario.read(plant.resolve("scenarios").resolve(file));
+    Folder folder = FolderReader.read(plant, scenario);
+    assertThat(folder.findings()).isEmpty();
+    assertThat(scenario.words()).isNotEmpty();
+    Problem as = Week.build(FolderReader.read(plant), MONDAY_MIN).problem().orElseThrow();
+    assertThat(Week.build(folder, MONDAY_MIN).problem().orElseThrow()).isNotEqualTo(as);
+  }
+
+  @Test
+  void scenariosOfThePageApply() throws IOException {
+    String page = Files.readString(Path.of("../docs/scenario-files.md"));
+    Matcher blocks = Pattern.compile("```json\n(.*?)```", Pattern.DOTALL).matcher(page);
+    int found = 0;
+    while (blocks.find()) {
+      Scenario scenario = Scenario.of("page.json", blocks.group(1));
+      Folder folder = FolderReader.read(Path.of("quillback-week"), scenario);
+      assertThat(folder.findings()).isEmpty();
+      assertThat(Week.build(folder, MONDAY_MIN).errors()).isEmpty();
+      found++;
+    }
+    assertThat(found).isEqualTo(2);
   }
 }

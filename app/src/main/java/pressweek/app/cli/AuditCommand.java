@@ -7,13 +7,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import pressweek.app.plan.ChangedInputs;
 import pressweek.app.plan.Replanner;
 import pressweek.data.files.Folder;
-import pressweek.data.files.FolderReader;
 import pressweek.data.files.PlanFile;
 import pressweek.data.plan.Plan;
 import pressweek.data.week.Week;
@@ -34,6 +34,8 @@ final class AuditCommand implements Callable<Integer> {
 
   @Parameters(index = "0", paramLabel = "FOLDER", description = "the plant's folder")
   private Path folder;
+
+  @Mixin private ScenarioOption scenario;
 
   @Parameters(index = "1", paramLabel = "PLAN", description = "plan.json")
   private Path file;
@@ -60,7 +62,7 @@ final class AuditCommand implements Callable<Integer> {
       return ExitCode.BAD_INPUT;
     }
     Plan plan = reading.plan().get();
-    Folder read = FolderReader.read(folder);
+    Folder read = scenario.read(folder);
     List<String> changed = ChangedInputs.of(plan.head().inputs(), read.inputs());
     if (!changed.isEmpty()) {
       err.println(

@@ -5,14 +5,16 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import pressweek.data.files.Folder;
-import pressweek.data.files.FolderReader;
 
 /** The plant's folder, a command's first argument. */
 final class FolderArgument {
   @Parameters(index = "0", paramLabel = "FOLDER", description = "The plant's folder.")
   private Path path;
+
+  @Mixin private ScenarioOption scenario;
 
   /** The folder as it was read; empty, and said on {@code err}, when it cannot be read at all. */
   Optional<Folder> read(PrintWriter err) {
@@ -21,7 +23,7 @@ final class FolderArgument {
       return Optional.empty();
     }
     try {
-      return Optional.of(FolderReader.read(path));
+      return Optional.of(scenario.read(path));
     } catch (IOException e) {
       err.println("pressweek: cannot read " + path + ": " + e.getMessage());
       return Optional.empty();

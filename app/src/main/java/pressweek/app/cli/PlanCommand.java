@@ -16,7 +16,6 @@ import picocli.CommandLine.Spec;
 import pressweek.app.plan.EarlierPlans;
 import pressweek.app.plan.WeekPlanner;
 import pressweek.data.files.Folder;
-import pressweek.data.files.FolderReader;
 import pressweek.data.plan.Settings;
 import pressweek.data.week.Week;
 import pressweek.data.week.WeekResult;
@@ -37,6 +36,8 @@ final class PlanCommand implements Callable<Integer> {
 
   @Parameters(index = "0", paramLabel = "FOLDER", description = "the plant's folder")
   private Path folder;
+
+  @Mixin private ScenarioOption scenario;
 
   @Option(
       names = "--out",
@@ -97,7 +98,7 @@ final class PlanCommand implements Callable<Integer> {
           spec.commandLine(), folder + " is not a folder; expected the folder of a plant");
     }
     EarlierPlans earlier = earlier();
-    Folder read = FolderReader.read(folder);
+    Folder read = scenario.read(folder);
     WeekResult week = Week.build(read, nowMin);
     if (week.problem().isEmpty()) {
       week.errors().forEach(err::println);

@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       PlanCommand.class,
       ReplanCommand.class,
+      CompareCommand.class,
       WhyCommand.class,
       PromiseCommand.class,
       SweepCommand.class,

@@ -29,7 +29,12 @@ record Column(String name, Need need, Look look, Unit unit, List<String> choices
     TIME,
     FLAG,
     CHOICE,
-    COLOUR
+    COLOUR;
+
+    /** True for whole numbers. */
+    boolean whole() {
+      return this == WHOLE;
+    }
   }
 
   Column {

@@ -13,6 +13,7 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import pressweek.data.files.Header.Slot;
 import pressweek.data.files.table.RawLine.Cells;
+import pressweek.data.files.table.RawLine.Origin;
 
 /**
  * The cells of one row by column, read as what the column holds. Faults are collected; the value is
@@ -44,6 +45,7 @@ final class Fields {
   private final Times times;
   private final boolean decimalComma;
   private final Cells row;
+  private final At own;
   private final At at;
   private final List<Fault> faults = new ArrayList<>();
 
@@ -59,12 +61,26 @@ final class Fields {
     this.times = table.times();
     this.decimalComma = table.decimalComma();
     this.row = row;
-    this.at = new At(table.file(), row.line());
+    this.own = new At(table.file(), row.line());
+    this.at =
+        row.origin().filter(o -> o.line() > 0).map(o -> new At(o.file(), o.line())).orElse(own);
   }
 
-  /** Where the row stands. */
+  /** Where the row stands, or where a scenario names it. */
   At at() {
     return at;
+  }
+
+  /** Where the cell stands that a column has in the row. */
+  At at(String column) {
+    Optional<Origin> origin = row.origin();
+    if (origin.isEmpty()) {
+      return own;
+    }
+    Slot slot = header.slots().get(column);
+    Integer line = slot == null ? null : origin.get().cells().get(slot.index());
+    boolean added = own.line() == 0;
+    return line != null ? new At(origin.get().file(), line) : added || slot == null ? at : own;
   }
 
   List<Fault> faults() {

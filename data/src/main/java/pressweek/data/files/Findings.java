@@ -2,10 +2,12 @@ package pressweek.data.files;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import pressweek.data.files.InputError.Severity;
 
 /**
@@ -26,6 +28,7 @@ final class Findings {
   private final List<InputError> shown = new ArrayList<>();
   private final Map<Kind, Group> groups = new HashMap<>();
   private final List<Kind> order = new ArrayList<>();
+  private final Set<InputFile> broken = EnumSet.noneOf(InputFile.class);
 
   /** Adds a finding that stands alone. */
   void add(InputError finding) {
@@ -68,11 +71,18 @@ final class Findings {
     }
   }
 
+  /** Says that rows of a file are missing or wrong, whichever file the error itself is in. */
+  void broken(InputFile file) {
+    broken.add(file);
+  }
+
   /** True when a file has an error; faults of single order lines do not count. */
   boolean errorIn(InputFile file) {
-    return shown.stream()
-        .filter(f -> f.severity() == Severity.ERROR)
-        .anyMatch(f -> f.file().equals(file.fileName()) || f.file().equals(file.workbookName()));
+    return broken.contains(file)
+        || shown.stream()
+            .filter(f -> f.severity() == Severity.ERROR)
+            .anyMatch(
+                f -> f.file().equals(file.fileName()) || f.file().equals(file.workbookName()));
   }
 
   /** All findings by file and line, and a line for those that were only counted. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -34,12 +35,20 @@ public record Folder(
    * What reading the files brought beside their rows.
    *
    * @param findings every error and warning, in the order of the files and lines
-   * @param inputs SHA-256 of every input file, hexadecimal, by its real name
+   * @param inputs SHA-256 of every input file, hexadecimal, by its real name; a scenario's file
+   *     stands there with {@link Scenario#INPUT} before its name
+   * @param added files to which a scenario adds rows
    */
-  public record Reading(List<InputError> findings, SortedMap<String, String> inputs) {
+  public record Reading(
+      List<InputError> findings, SortedMap<String, String> inputs, Set<InputFile> added) {
     public Reading {
       findings = List.copyOf(findings);
+      added = Set.copyOf(added);
       inputs = Collections.unmodifiableSortedMap(new TreeMap<>(inputs));
+    }
+
+    Reading with(List<InputError> others) {
+      return new Reading(others, inputs, added);
     }
   }
 
@@ -169,7 +178,7 @@ public record Folder(
   /** The folder with other findings. */
   Folder with(List<InputError> findings) {
     return new Folder(
-        path, plant, guide, demand, floor, materials, arranged, new Reading(findings, inputs()));
+        path, plant, guide, demand, floor, materials, arranged, reading.with(findings));
   }
 
   /** The folder with other order lines beside the ones that it has. */
@@ -185,9 +194,11 @@ public record Folder(
     return new Folder(path, plant, guide, all, floor, materials, arranged, reading);
   }
 
-  /** True when the file, or an XLSX in its place, was there. */
+  /** True when the file, or an XLSX in its place, was there, or a scenario makes it. */
   public boolean has(InputFile file) {
-    return inputs().containsKey(file.fileName()) || inputs().containsKey(file.workbookName());
+    return reading.added().contains(file)
+        || inputs().containsKey(file.fileName())
+        || inputs().containsKey(file.workbookName());
   }
 
   /** The faults in the plant's own files; when there is one, there is no plan. */

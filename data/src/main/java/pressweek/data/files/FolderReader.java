@@ -18,11 +18,13 @@ import pressweek.data.files.InputError.Severity;
 /** Reads a plant's folder: all rows that can be read, and all findings in one go. */
 public final class FolderReader {
   private final InputFiles files;
+  private final Scenario scenario;
   private final Findings findings = new Findings();
   private final List<FaultyOrder> faulty = new ArrayList<>();
 
-  private FolderReader(InputFiles files) {
+  private FolderReader(InputFiles files, Scenario scenario) {
     this.files = files;
+    this.scenario = scenario;
   }
 
   /**
@@ -32,16 +34,28 @@ public final class FolderReader {
    *     whatever its files hold is a finding
    */
   public static Folder read(Path folder) throws IOException {
-    return new FolderReader(InputFiles.in(folder)).folder(folder);
+    return read(folder, Scenario.none());
+  }
+
+  /**
+   * Reads a folder with a scenario on top: its changes are made to the raw rows before these are
+   * checked. What is wrong with the scenario stands among the findings, and the scenario's hash
+   * among the inputs.
+   *
+   * @throws IOException when the folder is none, or it or a file in it cannot be read at all
+   */
+  public static Folder read(Path folder, Scenario scenario) throws IOException {
+    return new FolderReader(InputFiles.in(folder), scenario).folder(folder);
   }
 
   private Folder folder(Path path) throws IOException {
-    PlantRow plant = PlantReader.read(json(InputFile.PLANT), findings);
+    findings.addAll(scenario.findings());
+    PlantRow plant = plant();
     Optional<JsonTree.Obj> guide = json(InputFile.GUIDE);
     Map<InputFile, Map<String, String>> headings =
         HeadingsFile.of(json(InputFile.HEADINGS), findings);
     Times times = Times.of(plant.hours().dateFormat()).orElse(Times.iso());
-    TableReader tables = new TableReader(files, headings, times, findings);
+    TableReader tables = new TableReader(files, scenario, headings, times, findings);
     Demand demand = demand(tables);
     FloorRows floor = floor(tables);
     MaterialRows materials = materials(tables);
@@ -56,13 +70,22 @@ public final class FolderReader {
             floor,
             materials,
             arranged,
-            new Reading(List.of(), files.hashes()));
+            new Reading(List.of(), scenario.with(files.hashes()), scenario.added()));
     new References(read, findings).check();
     new DryerCheck(read, findings).check();
     new PeopleCheck(read, findings).check();
     new DowntimeCheck(read, findings).check();
     new ArrangedCheck(read, findings).check();
     return read.with(findings.list());
+  }
+
+  private PlantRow plant() throws IOException {
+    Optional<JsonTree.Obj> given = json(InputFile.PLANT);
+    ScenarioTree changes = new ScenarioTree(scenario, given, findings);
+    Findings found = new Findings();
+    PlantRow plant = PlantReader.read(changes.tree(), found);
+    found.list().forEach(f -> findings.add(changes.located(f)));
+    return plant;
   }
 
   private Optional<JsonTree.Obj> json(InputFile file) throws IOException {
@@ -85,7 +108,7 @@ public final class FolderReader {
         tables.read(
             OrderTables.ORDERS,
             (at, fields, faults) -> {
-              tables.add(Severity.ORDER_LINE, at, faults);
+              tables.add(Severity.ORDER_LINE, at, fields, faults);
               faulty.add(faulty(at, fields, faults));
             });
     return new Demand(
@@ -98,9 +121,10 @@ public final class FolderReader {
       return new FaultyOrder(at, "", "", "", 0, message);
     }
     Fields f = fields.get();
+    At cell = f.at(faults.get(0).column());
     String line = f.text("line").isEmpty() ? OrderTables.FIRST_LINE : f.text("line");
     return new FaultyOrder(
-        at, f.text("order"), line, itemOrWords(f), OrderTables.pieces(f), message);
+        cell, f.text("order"), line, itemOrWords(f), OrderTables.pieces(f), message);
   }
 
   private static String itemOrWords(Fields f) {

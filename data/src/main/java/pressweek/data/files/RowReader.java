@@ -24,7 +24,7 @@ final class RowReader<T> {
   private final TableContext context;
   private final BadRow bad;
   private final Findings findings;
-  private final Map<String, Integer> lines = new HashMap<>();
+  private final Map<String, At> lines = new HashMap<>();
   private final List<T> good = new ArrayList<>();
 
   RowReader(TableSpec<T> spec, TableContext context, BadRow bad, Findings findings) {
@@ -68,15 +68,17 @@ final class RowReader<T> {
     T row = spec.row().apply(fields);
     String id = spec.id().apply(row);
     if (fields.faults().isEmpty() && !id.isEmpty()) {
-      Integer before = lines.putIfAbsent(id, line.line());
+      At before = lines.putIfAbsent(id, fields.at());
       if (before != null) {
-        fields.fault("", "twice", id + " is also in line " + before + "; expected it once");
+        boolean same = before.file().equals(fields.at().file());
+        String where = same ? "line " + before.line() : before.toString();
+        fields.fault("", "twice", id + " is also in " + where + "; expected it once");
       }
     }
     if (fields.faults().isEmpty()) {
       good.add(row);
     } else {
-      bad.take(at, Optional.of(fields), fields.faults());
+      bad.take(fields.at(), Optional.of(fields), fields.faults());
     }
   }
 

@@ -23,7 +23,7 @@ import pressweek.data.problem.Shift;
 /** Reads shifts, calendars and closed days of {@code plant.json}. */
 final class ShiftReader {
   /** A shift before its own values are read: what each key would hold. */
-  private static final JsonTree.Obj SHAPE = shape();
+  static final JsonTree.Obj SHAPE = shape();
 
   private static final int DAY_LETTERS = 3;
 

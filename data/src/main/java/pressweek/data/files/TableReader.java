@@ -26,24 +26,40 @@ final class TableReader {
     void take(At at, Optional<Fields> fields, List<Fault> faults);
   }
 
+  /** The table that is not there, to which a scenario may still add rows. */
+  private static final TableSource NO_ROWS = new NoRows();
+
   private final InputFiles files;
+  private final Scenario scenario;
   private final Map<InputFile, Map<String, String>> headings;
   private final Times times;
   private final Findings findings;
 
+  /** A reader for the tables of a folder as they stand. */
+  TableReader(
+      InputFiles files,
+      Map<InputFile, Map<String, String>> headings,
+      Times times,
+      Findings findings) {
+    this(files, Scenario.none(), headings, times, findings);
+  }
+
   /**
    * A reader for the tables of a folder.
    *
+   * @param scenario what is changed in them
    * @param headings columns by the plant's own headings, by file
    * @param times how dates are written
    * @param findings where findings go
    */
   TableReader(
       InputFiles files,
+      Scenario scenario,
       Map<InputFile, Map<String, String>> headings,
       Times times,
       Findings findings) {
     this.files = files;
+    this.scenario = scenario;
     this.headings = headings;
     this.times = times;
     this.findings = findings;
@@ -54,12 +70,18 @@ final class TableReader {
    * not there.
    */
   <T> List<T> read(TableSpec<T> spec) throws IOException {
-    return read(spec, (at, fields, faults) -> add(Severity.ERROR, at, faults));
+    return read(
+        spec,
+        (at, fields, faults) -> {
+          findings.broken(spec.columns().file());
+          add(Severity.ERROR, at, fields, faults);
+        });
   }
 
-  /** Adds the faults of a row to the findings. */
-  void add(Severity severity, At at, List<Fault> faults) {
+  /** Adds the faults of a row to the findings, each where its cell stands. */
+  void add(Severity severity, At row, Optional<Fields> fields, List<Fault> faults) {
     for (Fault fault : faults) {
+      At at = fields.map(f -> f.at(fault.column())).orElse(row);
       findings.add(
           new InputError(severity, at.file(), at.line(), fault.column(), fault.message()),
           fault.kind());
@@ -75,8 +97,9 @@ final class TableReader {
         findings.error(
             new At(file.fileName(), 0),
             "the file is missing; expected it with " + wanted(spec.columns()));
+        return List.of();
       }
-      return List.of();
+      return scenario.of(file).isEmpty() ? List.of() : rows(spec, file.fileName(), NO_ROWS, bad);
     }
     String name = names.get(0);
     FileScan scan = files.scan(name);
@@ -103,7 +126,8 @@ final class TableReader {
     }
     try (TableSource table = source.get()) {
       String name = String.valueOf(file.getFileName());
-      return rows(spec, name, table, (at, fields, faults) -> add(Severity.ERROR, at, faults));
+      return rows(
+          spec, name, table, (at, fields, faults) -> add(Severity.ERROR, at, fields, faults));
     }
   }
 
@@ -117,6 +141,14 @@ final class TableReader {
   private <T> List<T> rows(TableSpec<T> spec, String name, TableSource source, BadRow bad)
       throws IOException {
     Columns columns = spec.columns();
+    Map<String, String> own = headings.getOrDefault(columns.file(), Map.of());
+    ScenarioTable changes =
+        new ScenarioTable(scenario, new ScenarioTable.Place(name, columns, own, times), findings);
+    if (source == NO_ROWS) {
+      Header header = changes.over(new Header(Map.of(), 0));
+      TableContext context = new TableContext(name, columns, header, times, false);
+      return new RowReader<>(spec, context, bad, findings).read(changes.over(source));
+    }
     Optional<RawLine> first = source.next();
     if (first.isEmpty()) {
       findings.error(
@@ -127,14 +159,13 @@ final class TableReader {
       findings.error(new At(name, fault.line()), fault.message());
       return List.of();
     }
-    Map<String, String> own = headings.getOrDefault(columns.file(), Map.of());
     Optional<Header> header =
         new HeaderReader(columns, own, findings).read(name, (RawLine.Cells) first.get());
     if (header.isEmpty()) {
       return List.of();
     }
-    TableContext context =
-        new TableContext(name, columns, header.get(), times, source.decimalComma());
-    return new RowReader<>(spec, context, bad, findings).read(source);
+    Header wider = changes.over(header.get());
+    TableContext context = new TableContext(name, columns, wider, times, source.decimalComma());
+    return new RowReader<>(spec, context, bad, findings).read(changes.over(source));
   }
 }

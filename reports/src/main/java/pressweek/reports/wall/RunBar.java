@@ -39,7 +39,7 @@ final class RunBar {
     Swatch swatch = Swatch.of(strip.book().colour(job.resin(), job.colour()));
     String sentence = Sentence.of(strip.book(), run);
     boolean begins = strip.band().span().contains(run.startMin());
-    Element link = Element.of("a", "run").attr("href", "#" + Anchor.run(run.id()));
+    Element link = Element.of("a", "run").attr("href", strip.page() + "#" + Anchor.run(run.id()));
     if (begins) {
       link.attr("aria-label", sentence);
     } else {

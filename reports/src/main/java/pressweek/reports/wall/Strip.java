@@ -15,8 +15,10 @@ import pressweek.reports.wall.TimeAxis.Band;
  * @param working when it works
  * @param axis where a minute stands
  * @param band the part of the axis that the picture shows
+ * @param page address of the page with the schedule to which runs lead; empty for the same page
  */
-record Strip(PlanBook book, Press press, List<Span> working, TimeAxis axis, Band band) {
+record Strip(
+    PlanBook book, Press press, List<Span> working, TimeAxis axis, Band band, String page) {
   /** Height of a strip: the lane for due flags, the bar, and a gap. */
   static final double HEIGHT = 48;
 

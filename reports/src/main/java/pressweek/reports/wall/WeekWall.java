@@ -24,33 +24,72 @@ public final class WeekWall {
   private final PlanBook book;
   private final TimeAxis axis;
   private final AxisPicture head;
+  private final String page;
 
-  private WeekWall(PlanBook book) {
+  private WeekWall(PlanBook book, TimeAxis axis, String page) {
     this.book = book;
-    Span hours = new Span(book.extent().fromMin(), book.extent().toMin());
-    List<Span> working =
-        Span.union(book.presses().stream().flatMap(p -> book.working(p).stream()).toList());
-    this.axis = TimeAxis.of(hours, working);
+    this.axis = axis;
     this.head = new AxisPicture(book, axis);
+    this.page = page;
+  }
+
+  /** The axis on which all of the plans have room. */
+  private static TimeAxis axis(List<PlanBook> books) {
+    int from = books.stream().mapToInt(b -> b.extent().fromMin()).min().orElseThrow();
+    int to = books.stream().mapToInt(b -> b.extent().toMin()).max().orElseThrow();
+    List<Span> working = new ArrayList<>();
+    books.forEach(b -> b.presses().forEach(p -> working.addAll(b.working(p))));
+    return TimeAxis.of(new Span(from, to), Span.union(working));
   }
 
   /** The wall of a plan, with its legend. */
   public static Element of(PlanBook book) {
-    return new WeekWall(book).element();
+    WeekWall wall = new WeekWall(book, axis(List.of(book)), "");
+    return Element.of("div", "wallbox")
+        .add(Patterns.definitions())
+        .add(wall.scroller("Week wall"))
+        .add(Element.of("p", "detail").attr("aria-hidden", "true").text("\u00A0"))
+        .add(legend());
   }
 
-  private Element element() {
+  /**
+   * The walls of several plans on one axis, so that the same hour stands at the same place in each.
+   * They use {@link #hatchings} and are explained by {@link #legend}, each once a page.
+   *
+   * @param books the plans
+   * @param pages for each the address of the page with its schedule, to which its runs lead
+   */
+  public static List<Element> aligned(List<PlanBook> books, List<String> pages) {
+    if (books.isEmpty()) {
+      return List.of();
+    }
+    TimeAxis axis = axis(books);
+    List<Element> walls = new ArrayList<>();
+    for (int i = 0; i < books.size(); i++) {
+      WeekWall wall = new WeekWall(books.get(i), axis, pages.get(i));
+      walls.add(wall.scroller("Week wall of plan " + (i + 1)));
+    }
+    return List.copyOf(walls);
+  }
+
+  /** The hatchings of walls, which have to be on the page once. */
+  public static Element hatchings() {
+    return Patterns.definitions();
+  }
+
+  /** What the marks of a wall mean. */
+  public static Element legend() {
+    return Legend.element();
+  }
+
+  private Element scroller(String label) {
     Element scroller =
         Element.of("div", "wall")
             .attr("tabindex", "0")
             .attr("role", "region")
-            .attr("aria-label", "Week wall; it scrolls sideways");
+            .attr("aria-label", label + "; it scrolls sideways");
     sheets(book.presses()).forEach(p -> scroller.add(row(p)));
-    return Element.of("div", "wallbox")
-        .add(Patterns.definitions())
-        .add(scroller)
-        .add(Element.of("p", "detail").attr("aria-hidden", "true").text("\u00A0"))
-        .add(Legend.element());
+    return scroller;
   }
 
   /** The presses in rows of nearly the same number. */
@@ -82,7 +121,7 @@ public final class WeekWall {
     Element rules = Element.of("g");
     for (int i = 0; i < presses.size(); i++) {
       Press press = presses.get(i);
-      Strip strip = new Strip(book, press, book.working(press), axis, band);
+      Strip strip = new Strip(book, press, book.working(press), axis, band, page);
       double y = head.height() + i * Strip.HEIGHT;
       String shift = String.format(Locale.ROOT, "translate(0 %.1f)", y);
       grounds.add(StripPicture.ground(strip).attr("transform", shift));

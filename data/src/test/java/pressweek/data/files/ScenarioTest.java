@@ -1,0 +1,352 @@
+package pressweek.data.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pressweek.data.problem.FoodUse;
+
+class ScenarioTest {
+  private static final String ORDERS =
+      """
+      order,line,item,quantity,due
+      4711,1,KNOB,100,2026-12-01
+      4711,2,LEVER,7,2026-12-02
+      4712,,KNOB,250,2026-12-03
+      """;
+
+  @TempDir private Path path;
+  private PlantFolder folder;
+
+  @BeforeEach
+  void smallFolder() {
+    folder =
+        new PlantFolder(path)
+            .with("orders.csv", ORDERS)
+            .with("molds.csv", "mold,makes,live_cavities,runs_on,cycle_s\nM1,KNOB|LEVER,2,P1,40\n");
+  }
+
+  private static String scenario(String changes) {
+    return """
+        {
+          "schema": "pressweek-scenario/1",
+          "name": "a try",
+        %s
+        }
+        """
+        .formatted(changes);
+  }
+
+  private Folder with(String changes) {
+    try {
+      return FolderReader.read(path, Scenario.of("try.json", scenario(changes)));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private List<String> findings(String changes) {
+    return with(changes).findings().stream().map(InputError::toString).toList();
+  }
+
+  @Test
+  void setChangesTheRowThatItsKeyNames() {
+    Folder read =
+        with(
+            """
+            "set": [{"file": "orders.csv", "where": {"order": "4711", "line": 2},
+                     "set": {"due": "2026-12-04", "weight": 2.5}}]
+            """);
+
+    assertThat(read.findings()).isEmpty();
+    assertThat(read.demand().orders())
+        .extracting(OrderRow::id)
+        .containsExactly("4711/1", "4711/2", "4712/1");
+    OrderRow changed = read.demand().orders().get(1);
+    assertThat(changed.due()).isEqualTo(new When.Day(java.time.LocalDate.of(2026, 12, 4)));
+    assertThat(changed.weightHundredths()).isEqualTo(250);
+    assertThat(changed.at()).isEqualTo(new At("try.json", 4));
+    assertThat(read.demand().orders().get(0).at()).isEqualTo(new At("orders.csv", 2));
+  }
+
+  @Test
+  void anEmptyLineCellIsTheFirstLine() {
+    Folder read =
+        with("\"drop\": [{\"file\": \"orders.csv\", \"where\": {\"order\": 4712, \"line\": 1}}]");
+
+    assertThat(read.findings()).isEmpty();
+    assertThat(read.demand().orders()).extracting(OrderRow::id).containsExactly("4711/1", "4711/2");
+  }
+
+  @Test
+  void scaleMultipliesAndRoundsHalfAPieceUp() {
+    Folder read =
+        with(
+            """
+            "scale": [{"file": "orders.csv", "scale": {"quantity": 1.5}},
+                      {"file": "orders.csv", "where": {"item": "KN*"}, "scale": {"quantity": 2}}]
+            """);
+
+    assertThat(read.findings()).isEmpty();
+    assertThat(read.demand().orders()).extracting(OrderRow::quantity).containsExactly(300, 11, 750);
+    assertThat(read.demand().orders().get(0).at()).isEqualTo(new At("orders.csv", 2));
+  }
+
+  @Test
+  void addMakesRowsAlsoOfATableThatIsNotThere() {
+    Folder read =
+        with(
+            """
+            "add": [
+              {"file": "stock.csv", "row": {"item": "KNOB", "on_hand": 40}},
+              {"file": "molds.csv", "row": {"mold": "M1-2", "makes": ["KNOB", "LEVER"],
+                                            "live_cavities": 2, "runs_on": "P1", "cycle_s": 40,
+                                            "hand_load": true}}
+            ]
+            """);
+
+    assertThat(read.findings()).isEmpty();
+    assertThat(read.has(InputFile.STOCK)).isTrue();
+    assertThat(read.demand().stock()).extracting(StockRow::item).containsExactly("KNOB");
+    MoldRow second = read.floor().molds().get(1);
+    assertThat(second.use().makes()).containsExactly("KNOB", "LEVER");
+    assertThat(second.handLoad()).isTrue();
+    assertThat(read.floor().molds().get(0).handLoad()).isFalse();
+    assertThat(second.at()).isEqualTo(new At("try.json", 6));
+  }
+
+  @Test
+  void dropLeavesRowsOut() {
+    Folder read =
+        with(
+            """
+            "drop": [{"file": "orders.csv", "where": {"item": ["LEVER", "HANDLE"]}}]
+            """);
+
+    assertThat(read.findings()).isEmpty();
+    assertThat(read.demand().orders()).extracting(OrderRow::id).containsExactly("4711/1", "4712/1");
+  }
+
+  @Test
+  void rowsAreNamedByWhatTheFolderHolds() {
+    Folder read =
+        with(
+            """
+            "set": [
+              {"file": "orders.csv", "where": {"item": "KNOB"}, "set": {"item": "LEVER"}},
+              {"file": "orders.csv", "where": {"item": "LEVER"}, "set": {"item": "KNOB"}}
+            ]
+            """);
+
+    assertThat(read.demand().orders())
+        .extracting(OrderRow::item)
+        .containsExactly("LEVER", "KNOB", "LEVER");
+  }
+
+  @Test
+  void plantFiguresAreSetByPathAndScaledFromTheirDefaults() {
+    folder.with("plant.json", "{\"name\": \"Test\",\n \"rates\": {\"late_day\": 80}}");
+    Folder read =
+        with(
+            """
+            "set": [{"file": "plant.json", "set": {"promised.move_tolerance_min": 90}}],
+            "scale": [{"file": "plant.json", "scale": {"rates.late_day": 2, "rates.change_h": 2}}]
+            """);
+
+    assertThat(read.findings()).isEmpty();
+    assertThat(read.plant().moveToleranceMin()).isEqualTo(90);
+    assertThat(read.plant().rates().lateDay()).isEqualTo(160L * 100_000);
+    assertThat(read.plant().rates().changeHour()).isEqualTo(90L * 100_000);
+    assertThat(read.plant().given()).containsKey("rates.change_h");
+  }
+
+  @Test
+  void shiftsAreAddedChangedAndDropped() {
+    String shift = "\"days\": [\"SAT\"], \"from\": \"06:00\", \"to\": \"12:00\"";
+    Folder read =
+        with(
+            """
+            "add": [{"file": "plant.json", "in": "shifts", "row": {"name": "saturday", %s}},
+                    {"file": "plant.json", "in": "calendars.two-shift", "row": "saturday"}],
+            "set": [{"file": "plant.json", "in": "shifts", "where": {"name": "early"},
+                     "set": {"from": "05:00"}}],
+            "drop": [{"file": "plant.json", "in": "shifts", "where": {"name": "late"}},
+                     {"file": "plant.json", "in": "calendars.two-shift", "where": "late"}]
+            """
+                .formatted(shift));
+
+    assertThat(read.findings()).isEmpty();
+    assertThat(read.plant().hours().shifts())
+        .extracting("name")
+        .containsExactly("early", "saturday");
+    assertThat(read.plant().hours().shifts().get(0).from()).hasToString("05:00");
+  }
+
+  @Test
+  void theScenarioIsAnInputOfThePlan() {
+    Scenario none = Scenario.none();
+    Folder read = with("\"drop\": [{\"file\": \"orders.csv\", \"where\": {\"order\": \"4712\"}}]");
+
+    assertThat(none.given()).isFalse();
+    assertThat(read.inputs()).containsKey("scenario/try.json");
+    assertThat(read.inputs().get("scenario/try.json")).hasSize(64);
+    assertThat(folder.read().inputs()).doesNotContainKey("scenario/try.json");
+    assertThat(read.inputs().get("orders.csv")).isEqualTo(folder.read().inputs().get("orders.csv"));
+  }
+
+  @Test
+  void everythingWrongIsSaidInOneGo() {
+    assertThat(
+            findings(
+                """
+                "sets": [],
+                "set": [
+                  {"file": "press.csv", "where": {"press": "P1"}, "set": {"food": "only"}},
+                  {"file": "presses.csv", "where": {"press": "P1"}, "set": {"fod": "only"}},
+                  {"file": "presses.csv", "where": {"press": "P2"}, "set": {"food": "only"}},
+                  {"file": "presses.csv", "where": {"press": "P1"}},
+                  {"file": "plant.json", "set": {"rates.late_dy": 3}},
+                  {"file": "plant.json", "in": "shifts", "where": {"name": "erly"},
+                   "set": {"setters": 2}},
+                  {"file": "plant.json", "in": "shifts", "where": {"name": "early"},
+                   "set": {"seters": 2}}
+                ],
+                "drop": [{"file": "orders.csv"}],
+                "scale": [{"file": "orders.csv", "scale": {"due": 2}},
+                          {"file": "orders.csv", "scale": {"quantity": "much"}},
+                          {"file": "orders.csv", "scale": {"weight": 2}}]
+                """))
+        .containsExactly(
+            "try.json:4: key \"sets\" is not known; did you mean \"set\"?",
+            "try.json:6: file \"press.csv\" is none that a scenario changes; did you mean"
+                + " \"presses.csv\"?",
+            "try.json:7: presses.csv has no column \"fod\"; did you mean food?",
+            "try.json:8: no row of presses.csv has press \"P2\"; did you mean press \"P1\"?",
+            "try.json:9: a change to set has no \"set\"; expected an object such as {\"column\":"
+                + " \"value\"}",
+            "try.json:10: rates of plant.json has no key \"late_dy\"; did you mean \"late_day\"?",
+            "try.json:11: no entry of shifts in plant.json has name \"erly\"; did you mean"
+                + " \"early\"?",
+            "try.json:14: a shift has no key \"seters\"; did you mean \"setters\"?",
+            "try.json:16: a drop has no \"where\"; expected the rows that are left out",
+            "try.json:17: due holds no numbers; expected a column such as quantity to scale",
+            "try.json:18: the factor is the text \"much\"; expected a number from 0.001 to 1,000",
+            "try.json:19: orders.csv has no figure there to scale; expected some weight");
+  }
+
+  @Test
+  void aFaultInWhatTheScenarioMakesNamesItsLine() {
+    folder.with("plant.json", "{\n\n\n\"efficiency_pct\": 200\n}");
+    assertThat(
+            findings(
+                """
+                "set": [
+                  {"file": "presses.csv", "where": {"press": "P1"}, "set": {"clamp_kn": "strong"}},
+                  {"file": "plant.json", "set": {
+                     "horizon_days": 0}}
+                ],
+                "add": [{"file": "orders.csv", "row": {"order": "4711", "line": 1, "item": "KNOB",
+                         "quantity": 5, "due": "2026-12-01"}},
+                        {"file": "orders.csv",
+                         "row": {"order": "4713", "item": "KNOB", "quantity": "few",
+                                 "due": "2026-12-01"}}]
+                """))
+        .containsExactlyInAnyOrder(
+            "plant.json:4: efficiency_pct is the number 200; expected a number from 1 to 100",
+            "try.json:7: horizon_days is the number 0; expected a whole number from 1 to 366",
+            "try.json:5: clamp_kn \"strong\" is not a number; expected digits, with a point for"
+                + " decimals",
+            "try.json:9: order line \"4711/1\" is also in orders.csv:2; expected it once",
+            "try.json:12: quantity \"few\" is not a number; expected digits");
+  }
+
+  @Test
+  void aFaultThatWasThereBeforeKeepsItsPlace() {
+    folder.with("orders.csv", ORDERS + "4713,1,KNOB,ten,2026-12-03\n");
+    assertThat(
+            findings(
+                """
+                "scale": [{"file": "orders.csv", "scale": {"quantity": 2}}],
+                "set": [{"file": "orders.csv", "where": {"order": "4713"}, "set": {"weight": 2}}]
+                """))
+        .containsExactly("orders.csv:5: quantity \"ten\" is not a number; expected digits");
+  }
+
+  @Test
+  void anotherUnitThanTheTableHasIsAskedBack() {
+    folder.with("presses.csv", "press,orientation,clamp_ton_us\nP1,vertical,55\n");
+    String kn = "\"set\": [{\"file\": \"presses.csv\", \"set\": {\"clamp_kn\": 900}}]";
+    String tons = "\"set\": [{\"file\": \"presses.csv\", \"set\": {\"clamp_ton_us\": 100}}]";
+
+    assertThat(findings(kn))
+        .containsExactly(
+            "try.json:4: \"clamp_kn\" is in another unit than clamp_ton_us of presses.csv; expected"
+                + " clamp_ton_us");
+    assertThat(findings(tons)).isEmpty();
+  }
+
+  @Test
+  void thePlantsOwnHeadingsAndDecimalCommasCount() {
+    folder
+        .with("headings.json", "{\"orders.csv\": {\"Menge\": \"quantity\"}}")
+        .with("orders.csv", "order;item;Menge;due;weight\n4711;KNOB;1200;2026-12-01;1,5\n");
+    Folder read =
+        with(
+            """
+            "scale": [{"file": "orders.csv", "scale": {"Menge": 1.001, "weight": 1.5}}]
+            """);
+
+    assertThat(read.findings()).isEmpty();
+    assertThat(read.demand().orders().get(0).quantity()).isEqualTo(1201);
+    assertThat(read.demand().orders().get(0).weightHundredths()).isEqualTo(225);
+  }
+
+  @Test
+  void aColumnThatTheTableDoesNotHaveIsMade() {
+    Folder read =
+        with(
+            "\"set\": [{\"file\": \"presses.csv\", \"where\": {\"press\": \"P1\"}, \"set\": "
+                + "{\"food\": \"only\"}}]");
+
+    assertThat(read.findings()).isEmpty();
+    assertThat(read.floor().presses().get(0).food()).isEqualTo(FoodUse.ONLY);
+  }
+
+  @Test
+  void aFileThatIsNoScenarioSaysWhatItShouldBe() throws IOException {
+    Path file = Files.writeString(path.resolve("x.json"), "{\"name\": 3}", StandardCharsets.UTF_8);
+
+    assertThat(Scenario.read(file).findings())
+        .extracting(InputError::toString)
+        .containsExactly(
+            "x.json:1: schema is \"\"; expected \"pressweek-scenario/1\"",
+            "x.json:1: the scenario has no name; expected \"name\": \"...\"");
+    assertThat(Scenario.of("x.json", "[]").findings())
+        .extracting(InputError::toString)
+        .containsExactly("x.json:1: the file is a list; expected an object");
+    assertThat(
+            Scenario.of("x.json", "{\"schema\": \"pressweek-scenario/1\", \"name\": \"n\"}")
+                .findings())
+        .extracting(InputError::toString)
+        .containsExactly("x.json: the scenario changes nothing; expected set, add, drop or scale");
+  }
+
+  @Test
+  void theSchemaNamesTheKeysThatAreRead() throws IOException {
+    JsonTree.Obj schema =
+        JsonReader.read("schema", Files.newBufferedReader(Path.of("../docs/scenario.schema.json")))
+            .object()
+            .orElseThrow();
+    JsonTree.Obj properties = (JsonTree.Obj) schema.field("properties").orElseThrow();
+
+    assertThat(properties.fields().keySet()).containsExactlyInAnyOrderElementsOf(
+        ScenarioReader.KEYS);
+  }
+}

@@ -1,0 +1,158 @@
+package pressweek.reports.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import pressweek.data.problem.Rates;
+import pressweek.reports.compare.PlanFigures.Delivery;
+import pressweek.reports.hours.Minutes;
+import pressweek.reports.schedule.Headline;
+import pressweek.reports.schedule.Money;
+
+/** Each scenario in one sentence: what it would bring, and how sure that is. */
+public final class ScenarioSentence {
+  private static final long CENT = 1_000;
+  private static final long UNIT = 100 * CENT;
+
+  private final SideBySide all;
+  private final Tried tried;
+
+  private ScenarioSentence(SideBySide all, Tried tried) {
+    this.all = all;
+    this.tried = tried;
+  }
+
+  /** The folder as it stands first, then a sentence a scenario. */
+  public static List<String> all(SideBySide all) {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(base(all));
+    all.scenarios().forEach(t -> sentences.add(of(all, t)));
+    return List.copyOf(sentences);
+  }
+
+  /** What the folder as it stands comes to. */
+  public static String base(SideBySide all) {
+    Tried base = all.base();
+    if (base.best().isEmpty()) {
+      return base.name() + ": " + nothing(base);
+    }
+    Delivery delivery = base.best().get().figures().delivery();
+    String lines =
+        String.format(
+            Locale.ROOT,
+            "%s: %,d of %s on time",
+            base.name(),
+            delivery.onTime(),
+            Headline.counted(delivery.lines(), "order line"));
+    return lines
+        + all.money()
+            .map(r -> ", avoidable cost " + amount(r, base.best().get().figures().avoidableCost()))
+            .orElse(", " + late(delivery.lateMin()))
+        + ".";
+  }
+
+  private static String late(long minutes) {
+    return minutes == 0 ? "none late" : Minutes.words(minutes) + " late in all";
+  }
+
+  /** What a scenario would bring. */
+  public static String of(SideBySide all, Tried tried) {
+    return new ScenarioSentence(all, tried).sentence();
+  }
+
+  private static String nothing(Tried tried) {
+    return tried.plans().isEmpty()
+        ? "not planned."
+        : "no plan to show, since the audit rejected every plan; please report this.";
+  }
+
+  private record Claim(String words, Certainty certainty) {}
+
+  private String sentence() {
+    if (tried.best().isEmpty()) {
+      return tried.name() + ": " + nothing(tried);
+    }
+    if (all.base().best().isEmpty()) {
+      return tried.name() + ": planned, but there is nothing to compare it with.";
+    }
+    List<Claim> claims = new ArrayList<>();
+    claims.add(new Claim(lines(), tried.certainty(Figure.ON_TIME, all.base())));
+    claims.add(
+        all.money()
+            .map(r -> new Claim(money(r), tried.certainty(Figure.COST, all.base())))
+            .orElseGet(() -> new Claim(days(), tried.certainty(Figure.LATE_DAYS, all.base()))));
+    return tried.name() + ": " + told(claims) + ".";
+  }
+
+  private String told(List<Claim> claims) {
+    int pairs = tried.pairs(all.base());
+    if (claims.stream().anyMatch(c -> c.certainty() == Certainty.UNTOLD)) {
+      return joined(claims, Certainty.UNTOLD)
+          + "; with "
+          + Headline.counted(pairs, "seed")
+          + " nobody can say whether that is chance";
+    }
+    if (claims.stream().allMatch(c -> c.certainty() == Certainty.SAME)) {
+      return "no difference over all " + pairs + " seeds";
+    }
+    List<String> parts = new ArrayList<>();
+    String sure = joined(claims, Certainty.SURE);
+    String within = joined(claims, Certainty.WITHIN);
+    String same = joined(claims, Certainty.SAME);
+    if (!sure.isEmpty()) {
+      parts.add(sure + ", sure over all " + pairs + " seeds");
+    }
+    if (!within.isEmpty()) {
+      String lead = sure.isEmpty() ? "nothing sure; " : "";
+      parts.add(lead + within + ": within what the search itself varies");
+    }
+    if (!same.isEmpty()) {
+      parts.add(same + " with every seed");
+    }
+    return String.join("; ", parts);
+  }
+
+  private static String joined(List<Claim> claims, Certainty certainty) {
+    return String.join(
+        ", ", claims.stream().filter(c -> c.certainty() == certainty).map(Claim::words).toList());
+  }
+
+  private long difference(Figure figure) {
+    double own = tried.best().map(p -> figure.of(p.figures())).orElse(0.0);
+    double base = all.base().best().map(p -> figure.of(p.figures())).orElse(0.0);
+    return Math.round(own - base);
+  }
+
+  private String lines() {
+    long more = difference(Figure.ON_TIME);
+    if (more == 0) {
+      return "as many lines on time";
+    }
+    String side = more > 0 ? " more line" : " fewer line";
+    long count = Math.abs(more);
+    return String.format(Locale.ROOT, "%,d", count) + side + (count == 1 ? "" : "s") + " on time";
+  }
+
+  private String money(Rates rates) {
+    long more = difference(Figure.COST);
+    return more == 0
+        ? "as dear"
+        : amount(rates, Math.abs(more)) + (more < 0 ? " cheaper" : " dearer");
+  }
+
+  private String days() {
+    long more = difference(Figure.LATE_DAYS);
+    return more == 0
+        ? "as late in all"
+        : Minutes.words(Math.abs(more)) + (more < 0 ? " less late in all" : " later in all");
+  }
+
+  /** Whole units of the currency; less than ten of them with cents. */
+  static String amount(Rates rates, long amount) {
+    return amount < 10 * UNIT
+        ? Money.words(rates, amount)
+        : rates.currency()
+            + " "
+            + String.format(Locale.ROOT, "%,d", Math.floorDiv(amount + UNIT / 2, UNIT));
+  }
+}

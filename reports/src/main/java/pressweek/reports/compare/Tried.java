@@ -1,0 +1,78 @@
+package pressweek.reports.compare;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import pressweek.reports.schedule.PlanBook;
+
+/**
+ * A scenario, or the folder as it stands, and the plans that were made of it.
+ *
+ * @param name name
+ * @param words what it is, in a sentence; may be empty
+ * @param folder name of its folder in the output
+ * @param notes what makes it hard to compare, in sentences
+ * @param plans its plans by seed
+ */
+public record Tried(
+    String name, String words, String folder, List<String> notes, List<Planned> plans) {
+  public Tried {
+    notes = List.copyOf(notes);
+    plans = List.copyOf(plans);
+  }
+
+  /**
+   * A plan of a scenario.
+   *
+   * @param seed seed of its search
+   * @param book the plan
+   * @param figures its figures
+   * @param findings hard rules that an audit found broken, in words; such a plan is not shown
+   */
+  public record Planned(long seed, PlanBook book, PlanFigures figures, List<String> findings) {
+    public Planned {
+      findings = List.copyOf(findings);
+    }
+
+    /** True when the audit found nothing. */
+    public boolean sound() {
+      return findings.isEmpty();
+    }
+  }
+
+  /** The plans that keep all hard rules. */
+  public List<Planned> sound() {
+    return plans.stream().filter(Planned::sound).toList();
+  }
+
+  /** How many plans break a hard rule. */
+  public int broken() {
+    return plans.size() - sound().size();
+  }
+
+  /** The cheapest of the sound plans, the first seed of several; empty when there is none. */
+  public Optional<Planned> best() {
+    return sound().stream().min(Comparator.comparingLong(p -> p.figures().avoidableCost()));
+  }
+
+  /** The values of a figure over the sound plans whose seeds the other has, too. */
+  public List<Double> values(Figure figure, Tried beside) {
+    Set<Long> seeds = beside.sound().stream().map(Planned::seed).collect(Collectors.toSet());
+    return sound().stream()
+        .filter(p -> seeds.contains(p.seed()))
+        .map(p -> figure.of(p.figures()))
+        .toList();
+  }
+
+  /** How sure the difference of a figure to another is. */
+  public Certainty certainty(Figure figure, Tried base) {
+    return Certainty.of(base.values(figure, this), values(figure, base));
+  }
+
+  /** How many seeds both have sound plans of. */
+  public int pairs(Tried base) {
+    return values(Figure.LINES, base).size();
+  }
+}
