@@ -60,14 +60,22 @@ final class CompareCommandTest {
     Path plan = out.resolve("saturday/plan.json");
     assertThat(PlanFile.read(plan).plan().orElseThrow().head().inputs())
         .containsKey("scenario/saturday.json");
-    assertThat(PlanFile.read(out.resolve("as-it-stands/plan.json")).plan().orElseThrow().head().inputs())
+    assertThat(
+            PlanFile.read(out.resolve("as-it-stands/plan.json"))
+                .plan()
+                .orElseThrow()
+                .head()
+                .inputs())
         .doesNotContainKey("scenario/saturday.json");
   }
 
   @Test
   void aScenarioThatChangesNothingIsNeverSure() throws IOException {
-    String same = scenario("same", "\"set\": [{\"file\": \"presses.csv\", \"where\": "
-        + "{\"press\": \"V1\"}, \"set\": {\"cell\": \"vertical row\"}}]");
+    String same =
+        scenario(
+            "same",
+            "\"set\": [{\"file\": \"presses.csv\", \"where\": "
+                + "{\"press\": \"V1\"}, \"set\": {\"cell\": \"vertical row\"}}]");
     Ran ran = compare(same);
 
     assertThat(ran.out()).doesNotContain("sure over");
@@ -123,16 +131,21 @@ final class CompareCommandTest {
 
   @Test
   void whatIsWrongIsSaidInOneGoAndNothingIsPlanned() throws IOException {
-    String first = scenario("first",
-        "\"set\": [{\"file\": \"presses.csv\", \"where\": {\"press\": \"V9\"}, \"set\": {\"cell\": \"x\"}}]");
-    String second = scenario("second", "\"drop\": [{\"file\": \"order.csv\", \"where\": {\"order\": \"1\"}}]");
+    String first =
+        scenario(
+            "first",
+            "\"set\": [{\"file\": \"presses.csv\", \"where\": {\"press\": \"V9\"}, \"set\": {\"cell\": \"x\"}}]");
+    String second =
+        scenario("second", "\"drop\": [{\"file\": \"order.csv\", \"where\": {\"order\": \"1\"}}]");
     Ran ran = compare(first, second);
 
     assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(ran.err())
-        .contains("first.json:2: no row of presses.csv has press \"V9\"; did you mean press \"V1\"?")
-        .contains("second.json:2: file \"order.csv\" is none that a scenario changes; did you mean"
-            + " \"orders.csv\"?")
+        .contains(
+            "first.json:2: no row of presses.csv has press \"V9\"; did you mean press \"V1\"?")
+        .contains(
+            "second.json:2: file \"order.csv\" is none that a scenario changes; did you mean"
+                + " \"orders.csv\"?")
         .contains("nothing planned: 2 errors");
     assertThat(out).isEmptyDirectory();
   }

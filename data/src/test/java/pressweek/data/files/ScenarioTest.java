@@ -346,7 +346,7 @@ class ScenarioTest {
             .orElseThrow();
     JsonTree.Obj properties = (JsonTree.Obj) schema.field("properties").orElseThrow();
 
-    assertThat(properties.fields().keySet()).containsExactlyInAnyOrderElementsOf(
-        ScenarioReader.KEYS);
+    assertThat(properties.fields().keySet())
+        .containsExactlyInAnyOrderElementsOf(ScenarioReader.KEYS);
   }
 }

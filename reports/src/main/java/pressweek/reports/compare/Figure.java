@@ -65,11 +65,7 @@ public enum Figure {
   SETTER_HOURS("setter hours", Unit.HOURS, Better.LESS, f -> f.people().setterMin()),
   OVERTIME_SHIFTS(
       "overtime shifts opened", Unit.COUNT, Better.LESS, f -> f.people().overtimeShifts()),
-  OVERTIME_HOURS(
-      "overtime hours",
-      Unit.HOURS,
-      Better.LESS,
-      f -> f.people().overtimeMin()),
+  OVERTIME_HOURS("overtime hours", Unit.HOURS, Better.LESS, f -> f.people().overtimeMin()),
   SHORTAGES("components that run short", Unit.COUNT, Better.LESS, f -> f.flow().shortages()),
   CAMPAIGNS("campaigns", Unit.COUNT, Better.LESS, f -> f.flow().campaigns()),
   CAMPAIGN_HOURS("a campaign on average", Unit.HOURS, Better.MORE, Figure::campaign),

@@ -23,8 +23,7 @@ class ScenarioSentenceTest {
   @Test
   void whatIsSureIsSaidToBe() {
     assertThat(of(tried("A Saturday shift", false, 1_000_000, 2_000_000, 1_500_000)))
-        .isEqualTo(
-            "A Saturday shift: 1 more line on time, EUR 40 cheaper, sure over all 3 seeds.");
+        .isEqualTo("A Saturday shift: 1 more line on time, EUR 40 cheaper, sure over all 3 seeds.");
   }
 
   @Test

@@ -69,8 +69,7 @@ class CompareFilesTest {
     byte[] bytes = CompareFiles.of(SampleTried.sample()).get("compare.xlsx");
     try (ReadableWorkbook workbook = new ReadableWorkbook(new ByteArrayInputStream(bytes))) {
       assertThat(workbook.getSheets().map(Sheet::getName).collect(Collectors.toList()))
-          .containsExactly(
-              "in short", "compare", "plans", "cost", "load", "shifts", "lines");
+          .containsExactly("in short", "compare", "plans", "cost", "load", "shifts", "lines");
     }
   }
 
