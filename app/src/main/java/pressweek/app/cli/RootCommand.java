@@ -19,6 +19,9 @@ import picocli.CommandLine.Spec;
       WhyCommand.class,
       StressCommand.class,
       LearnCommand.class,
+      PromiseCommand.class,
+      SweepCommand.class,
+      WorkCommand.class,
       CheckCommand.class,
       DecodeCommand.class,
       EncodeCommand.class,
@@ -59,6 +62,10 @@ public final class RootCommand implements Runnable {
     line.setCaseInsensitiveEnumValuesAllowed(true);
     exitCodes(line);
     line.getSubcommands().values().forEach(RootCommand::exitCodes);
+    // So that a quantity of -3 is answered as a quantity.
+    line.getSubcommands().values().stream()
+        .filter(sub -> sub.getCommandName().equals("promise"))
+        .forEach(sub -> sub.setUnmatchedOptionsArePositionalParams(true));
     return line;
   }
 
