@@ -32,7 +32,7 @@ import pressweek.reports.compare.Tried;
     description = {
       "Plans the plant's folder as it stands and with each scenario on top, with the same effort and several seeds, and says what each would bring and whether that is more than the search itself varies. Scenario files: docs/scenario-files.md.",
       "Ctrl-C compares what is there so far.",
-      "Exit: 0 all placed and on time, 1 lines unplaced or late in a plan that is shown, 2 bad input or arguments, 3 a bug."
+      "Exit: 0 all placed and on time, 1 lines unplaced or late in a plan that is shown, 2 bad input or arguments, 3 a bug, or a plan that the audit rejects, as where a promise cannot be kept."
     },
     mixinStandardHelpOptions = true)
 final class CompareCommand implements Callable<Integer> {

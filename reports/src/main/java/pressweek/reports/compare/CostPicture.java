@@ -8,7 +8,7 @@ import pressweek.reports.markup.Element;
 
 /** Avoidable cost by its parts, a column a scenario. */
 final class CostPicture {
-  private static final double LABELS = 310;
+  private static final double LABELS = 325;
   private static final double COLUMN = 155;
   private static final double BAR = 82;
 
