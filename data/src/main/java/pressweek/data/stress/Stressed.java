@@ -30,11 +30,13 @@ public record Stressed(
    * What was replayed.
    *
    * @param replays how many replays
+   * @param tried how many of them for each thing that could go otherwise
    * @param seed seed of the luck
    * @param uncertainty how far things may differ from the plan
    * @param basis where those figures come from, a sentence each
    */
-  public record Luck(int replays, long seed, Uncertainty uncertainty, List<String> basis) {
+  public record Luck(
+      int replays, int tried, long seed, Uncertainty uncertainty, List<String> basis) {
     public Luck {
       basis = List.copyOf(basis);
     }

@@ -56,6 +56,11 @@ public final class StressLead {
                 stressed.asPlanned().onTimeLines(),
                 Figure.one(totals.onTimeLines().mean()),
                 Figure.interval(totals.onTimeLines())));
+    if (stressed.luck().tried() < stressed.luck().replays()) {
+      sentences.add(
+          "What could go otherwise is tried in the first %s."
+              .formatted(Headline.counted(stressed.luck().tried(), "replay")));
+    }
     if (stressed.asPlanned().otherRuns() > 0) {
       sentences.add(
           "%s of this plan cannot be replayed to the minute from its order; see docs/stress.md."

@@ -56,7 +56,7 @@ class StressFilesTest {
     return new StressReport(
         plan,
         new Stressed(
-            new Stressed.Luck(100, 7, Uncertainty.NONE, List.of("cycles <as planned>")),
+            new Stressed.Luck(100, 50, 7, Uncertainty.NONE, List.of("cycles <as planned>")),
             List.of(chance),
             TOTALS,
             new Stressed.AsPlanned(1, 0, 100_000, 0, 0),
@@ -126,6 +126,7 @@ class StressFilesTest {
         .contains("The other plan holds better: this one has -1.5 lines on time")
         .contains("This plan is the better one in 10.0 % (5.5 to 17.4) of the replays.")
         .contains("no breakdowns of press V1")
+        .contains("What could go otherwise is tried in the first 50 replays.")
         .contains("+0.2 (+0.1 to +0.3)")
         .contains("out/stress.csv");
     assertThat(text.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));

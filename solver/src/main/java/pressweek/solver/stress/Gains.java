@@ -29,6 +29,11 @@ final class Gains {
   /** Things of a kind that are tried. */
   private static final int TRIED = 4;
 
+  /** Runs that are replayed for one thing at most, as runs times replays. */
+  private static final int MOST_RUNS = 300_000;
+
+  private static final int LEAST_REPLAYS = 100;
+
   private final Replays replays;
   private final Outcome base;
   private final Uncertainty uncertainty;
@@ -40,6 +45,12 @@ final class Gains {
     this.base = base;
     this.uncertainty = uncertainty;
     this.threads = threads;
+  }
+
+  /** Replays for each thing: as many as of the plan itself, fewer for a large plan. */
+  static int tried(Replays replays, Outcome base) {
+    int most = Math.max(LEAST_REPLAYS, MOST_RUNS / Math.max(1, replays.week().runs.size()));
+    return Math.min(base.replays(), most);
   }
 
   /** Gains by lines on time, then by late hours; the plant as a whole first. */
@@ -88,11 +99,11 @@ final class Gains {
         add(Kind.RECEIPTS, uncertainty.withReceipts(new Uncertainty.LateReceipts(0, 0)));
       }
       Situation early = new Situation(uncertainty, Spared.NOTHING, -DAY);
-      add(Kind.EARLIER, "", replays.of(early, base.replays(), false));
+      add(Kind.EARLIER, "", replays.of(early, tried(replays, base), false));
     }
     if (replays.week().plan.problem().plant().crew().settersChecked()) {
       Replays more = new Replays(oneSetterMore(), replays.week().seed, threads);
-      add(Kind.SETTER, "", more.of(Situation.of(uncertainty), base.replays(), false));
+      add(Kind.SETTER, "", more.of(Situation.of(uncertainty), tried(replays, base), false));
     }
   }
 
@@ -150,7 +161,7 @@ final class Gains {
   }
 
   private void add(Kind kind, Uncertainty other) {
-    add(kind, "", replays.of(Situation.of(other), base.replays(), false));
+    add(kind, "", replays.of(Situation.of(other), tried(replays, base), false));
   }
 
   private void add(Kind kind, String what, Outcome other) {
@@ -181,7 +192,7 @@ final class Gains {
         .forEach(
             i -> {
               Situation other = Situation.of(uncertainty).sparing(spared, i);
-              add(kind, name.apply(i), replays.of(other, base.replays(), false));
+              add(kind, name.apply(i), replays.of(other, tried(replays, base), false));
             });
   }
 

@@ -45,23 +45,23 @@ final class Outcome {
         Chance.of(all, onTime.length));
   }
 
-  /** Lines more on time than in another outcome, in the mean over replays of the same number. */
+  /** Lines more on time than in another outcome, in the mean over the replays that both have. */
   Estimate moreOnTime(Outcome than) {
-    double[] d = new double[onTime.length];
+    double[] d = new double[Math.min(onTime.length, than.onTime.length)];
     Arrays.setAll(d, r -> onTime[r] - than.onTime[r]);
     return Estimate.of(d);
   }
 
   /** More late hours than in another outcome. */
   Estimate moreLateHours(Outcome than) {
-    double[] d = new double[lateMin.length];
+    double[] d = new double[Math.min(lateMin.length, than.lateMin.length)];
     Arrays.setAll(d, r -> (lateMin[r] - than.lateMin[r]) / HOUR);
     return Estimate.of(d);
   }
 
   /** More avoidable cost than in another outcome. */
   Estimate moreCost(Outcome than) {
-    double[] d = new double[cost.length];
+    double[] d = new double[Math.min(cost.length, than.cost.length)];
     Arrays.setAll(d, r -> cost[r] - than.cost[r]);
     return Estimate.of(d);
   }

@@ -74,7 +74,8 @@ public final class Stress {
     Replays replays = replays(plan);
     Outcome base = replays.of(Situation.of(uncertainty), asked.replays(), true);
     return new Stressed(
-        new Stressed.Luck(asked.replays(), asked.seed(), uncertainty, basis),
+        new Stressed.Luck(
+            asked.replays(), Gains.tried(replays, base), asked.seed(), uncertainty, basis),
         lines(replays.week(), base),
         base.totals(plan.runs().size()),
         asPlanned(replays),
