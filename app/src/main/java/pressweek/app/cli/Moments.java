@@ -2,15 +2,27 @@ package pressweek.app.cli;
 
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
+import pressweek.data.files.When;
 
 /** The moment from which a command looks at the plant. */
 final class Moments {
+  private static final int DATE_LENGTH = 10;
+  private static final int FIRST_YEAR = 1990;
+  private static final int LAST_YEAR = 2199;
+  private static final List<Function<String, When>> FORMS =
+      List.of(
+          text -> new When.Day(LocalDate.parse(text)),
+          text -> new When.Local(LocalDateTime.parse(text)),
+          text -> new When.Exact(OffsetDateTime.parse(text).toInstant()));
   private static final Instant LAST = Instant.parse("4000-01-01T00:00:00Z");
 
   private Moments() {}
@@ -48,6 +60,29 @@ final class Moments {
   static String text(int minute, ZoneId zone) {
     return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(
         Instant.ofEpochSecond(minute * 60L).atZone(zone));
+  }
+
+  /**
+   * A date, a local time or a time with an offset, as files have them.
+   *
+   * @param option the option that gives it, for messages
+   */
+  static When when(CommandLine line, String option, String text) {
+    for (Function<String, When> form : FORMS) {
+      try {
+        When when = form.apply(text);
+        int year = LocalDate.parse(text.substring(0, DATE_LENGTH)).getYear();
+        if (year >= FIRST_YEAR && year <= LAST_YEAR) {
+          return when;
+        }
+      } catch (DateTimeException | StringIndexOutOfBoundsException e) {
+        continue;
+      }
+    }
+    throw new ParameterException(
+        line,
+        "%s \"%s\" is not a date from %d to %d; expected one as 2026-12-03 or 2026-12-03T12:00"
+            .formatted(option, text, FIRST_YEAR, LAST_YEAR));
   }
 
   private static Instant parse(CommandLine line, String text) {

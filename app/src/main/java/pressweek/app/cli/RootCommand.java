@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
       ReplanCommand.class,
       CompareCommand.class,
       WhyCommand.class,
+      PromiseCommand.class,
       CheckCommand.class,
       DecodeCommand.class,
       EncodeCommand.class,

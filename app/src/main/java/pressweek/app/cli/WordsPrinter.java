@@ -29,6 +29,12 @@ final class WordsPrinter {
     }
   }
 
+  /** Prints the one reading that words have. */
+  static void print(String words, Reading reading, PrintWriter out) {
+    print(new WordsAnswer(words, List.of(reading)), out);
+    out.println();
+  }
+
   private static void print(int rank, Reading reading, PrintWriter out) {
     String code = reading.code().isEmpty() ? "no code" : reading.code();
     String family = reading.family().isEmpty() ? "" : "  (" + reading.family() + ")";

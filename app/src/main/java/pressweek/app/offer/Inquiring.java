@@ -1,0 +1,122 @@
+package pressweek.app.offer;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import pressweek.data.files.At;
+import pressweek.data.files.Folder;
+import pressweek.data.files.OrderRow;
+import pressweek.data.plan.Plan;
+import pressweek.data.plan.Settings;
+import pressweek.data.problem.Job;
+import pressweek.data.problem.Unplaced;
+import pressweek.data.week.RushWeek;
+import pressweek.solver.offer.Offering;
+import pressweek.solver.offer.Offers;
+import pressweek.solver.repair.Repair;
+import pressweek.solver.repair.Repaired;
+
+/** Answers inquiries by a plan: each quantity becomes a new order line of the week that is left. */
+public final class Inquiring {
+  private static final int ORDINARY = 100;
+  private static final String ORDER = "inquiry";
+
+  private final Folder folder;
+  private final Plan plan;
+  private final int nowMin;
+
+  /**
+   * Answers by a plan.
+   *
+   * @param folder the plant's folder, by which the new line is read
+   * @param plan the plan that stands
+   * @param nowMin the present of the plan, minutes since 1970 UTC, from its start to before its
+   *     horizon
+   */
+  public Inquiring(Folder folder, Plan plan, int nowMin) {
+    this.folder = folder;
+    this.plan = plan;
+    this.nowMin = nowMin;
+  }
+
+  /** When an inquiry needs its pieces, minutes since 1970 UTC. */
+  public int needMin(Inquiry inquiry) {
+    LocalTime cutOff = plan.problem().plant().shipping().cutOff();
+    return inquiry.need().minute(plan.problem().plant().hours().zone(), cutOff);
+  }
+
+  /**
+   * Answers an inquiry.
+   *
+   * @param inquiry what is asked
+   * @param limits how long to search: seconds for all of it, or steps for each search
+   */
+  public Answered answer(Inquiry inquiry, Settings limits) {
+    Repaired left = Repair.of(plan, List.of(), Optional.empty(), nowMin);
+    Plan standing = Offering.standing(plan, left.problem());
+    int searches = 2 * inquiry.quantities().size();
+    int seconds = limits.steps() > 0 ? 0 : Math.max(1, limits.seconds() / searches);
+    Settings each = new Settings(seconds, limits.steps(), limits.seed());
+    List<Answered.Row> rows = new ArrayList<>();
+    for (int quantity : inquiry.quantities()) {
+      rows.add(row(standing, order(inquiry, quantity), needMin(inquiry), each));
+    }
+    return new Answered(inquiry, standing, needMin(inquiry), rows, left.notes());
+  }
+
+  private Answered.Row row(Plan standing, OrderRow order, int needMin, Settings each) {
+    RushWeek rush =
+        RushWeek.build(folder, List.of(order), nowMin)
+            .orElseThrow(() -> new IllegalArgumentException("the folder is at fault"));
+    Optional<Unplaced> cannot = rush.unplaced().stream().findFirst();
+    if (cannot.isPresent() || rush.jobs().isEmpty()) {
+      return new Answered.Row(order.quantity(), 0, Optional.empty(), cannot);
+    }
+    int fromStock = rush.jobs().stream().mapToInt(j -> j.quantity().fromStock()).max().orElse(0);
+    Repaired with = Repair.of(plan, List.of(), Optional.of(rush), nowMin);
+    Offers offers = Offering.of(standing, with.problem(), needMin, each);
+    return new Answered.Row(order.quantity(), fromStock, Optional.of(offers), offers.noPlace());
+  }
+
+  private OrderRow order(Inquiry inquiry, int quantity) {
+    return new OrderRow(
+        new At("the inquiry", 0),
+        orderNumber(),
+        "1",
+        "",
+        "",
+        "",
+        "",
+        inquiry.item(),
+        "",
+        quantity,
+        Optional.empty(),
+        inquiry.need(),
+        ORDINARY,
+        Optional.empty(),
+        inquiry.needs(),
+        0,
+        0,
+        "",
+        "",
+        List.of(),
+        "",
+        "");
+  }
+
+  /** An order number that neither the folder nor the plan has. */
+  private String orderNumber() {
+    Set<String> taken = new HashSet<>();
+    folder.demand().orders().forEach(order -> taken.add(order.order()));
+    plan.problem().jobs().stream().map(Job::line).forEach(line -> taken.add(line.order()));
+    plan.unplaced().forEach(line -> taken.add(line.order()));
+    String number = ORDER;
+    for (int i = 2; taken.contains(number); i++) {
+      number = ORDER + i;
+    }
+    return number;
+  }
+}

@@ -1,0 +1,246 @@
+package pressweek.app.offer;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import pressweek.data.plan.Rule;
+import pressweek.data.plan.Run;
+import pressweek.data.problem.NotChecked;
+import pressweek.data.problem.Rates;
+import pressweek.data.problem.Unplaced;
+import pressweek.reports.hours.Minutes;
+import pressweek.reports.hours.PlantClock;
+import pressweek.reports.schedule.Money;
+import pressweek.reports.schedule.TextLines;
+import pressweek.solver.offer.Later;
+import pressweek.solver.offer.Offer;
+import pressweek.solver.offer.Offers;
+import pressweek.solver.offer.Price;
+
+/** The answer to an inquiry as text of at most 80 columns. */
+public final class OfferText {
+  private static final int WIDTH = 80;
+  private static final int SHOWN = 12;
+  private static final String STEP = "  ";
+  private static final String DEEPER = "    ";
+
+  private final Answered answered;
+  private final PlantClock clock;
+  private final Rates rates;
+  private final TextLines out = new TextLines(WIDTH);
+
+  private OfferText(Answered answered) {
+    this.answered = answered;
+    clock = PlantClock.of(answered.standing().problem().plant().hours());
+    rates = answered.standing().problem().plant().rates();
+  }
+
+  /** The answer. */
+  public static String of(Answered answered) {
+    return new OfferText(answered).write();
+  }
+
+  private String write() {
+    out.line(
+        "",
+        "%s by plan %s, seen from %s"
+            .formatted(
+                answered.inquiry().item(),
+                answered.standing().head().number(),
+                clock.moment(clock.startMin())));
+    table();
+    answered.rows().forEach(this::details);
+    notChecked();
+    foundHow();
+    return out.toString();
+  }
+
+  private void table() {
+    out.heading("");
+    row("pieces", "nobody made late", "needed by " + moment(answered.needMin()));
+    for (Answered.Row row : answered.rows()) {
+      row(Integer.toString(row.quantity()), unharmed(row), byNeed(row));
+    }
+  }
+
+  private void row(String pieces, String unharmed, String byNeed) {
+    out.line(
+        String.format(Locale.ROOT, "%8s  %-32s  ", pieces, unharmed).substring(0, 44), byNeed);
+  }
+
+  private String unharmed(Answered.Row row) {
+    if (row.cannot().isPresent()) {
+      return "cannot be made";
+    }
+    return row.offers()
+        .map(
+            offers ->
+                offers
+                    .unharmed()
+                    .map(o -> moment(o.promisedMin()) + price(o.price()))
+                    .orElse("not within this plan"))
+        .orElse("at once, from stock");
+  }
+
+  private String byNeed(Answered.Row row) {
+    if (row.cannot().isPresent()) {
+      return "cannot be made";
+    }
+    if (row.offers().isEmpty()) {
+      return "yes, from stock";
+    }
+    Offers offers = row.offers().get();
+    if (offers.byNeed().isPresent()) {
+      Offer offer = offers.byNeed().get();
+      return "yes" + payers(offer.price()) + price(offer.price());
+    }
+    return offers
+        .soonest()
+        .map(o -> "no; " + moment(o.promisedMin()) + payers(o.price()) + price(o.price()))
+        .orElse("no");
+  }
+
+  private static String payers(Price price) {
+    int count = price.later().size();
+    return count == 0 ? ", nobody late" : count == 1 ? ", 1 line pays" : ", " + count + " lines pay";
+  }
+
+  /** A price with its sign, where the plant has rates. */
+  private String price(Price price) {
+    return rates.shown() ? ", " + signed(price.costsMore()) : "";
+  }
+
+  private String signed(long amount) {
+    return rates.currency() + " " + (amount > 0 ? "+" : "") + Money.figure(amount);
+  }
+
+  private String moment(int minute) {
+    return clock.moment(minute);
+  }
+
+  private void details(Answered.Row row) {
+    String pieces = row.quantity() + (row.quantity() == 1 ? " piece" : " pieces");
+    if (row.allFromStock()) {
+      out.heading(pieces + ": in finished stock; nothing to make");
+      return;
+    }
+    if (row.cannot().isPresent()) {
+      Unplaced line = row.cannot().get();
+      out.heading(pieces + ": cannot be made within this plan");
+      out.line(STEP, line.reason());
+      out.line(STEP + "cure: ", line.cure());
+      return;
+    }
+    Offers offers = row.offers().orElseThrow();
+    String stock = row.fromStock() == 0 ? "" : ", " + row.fromStock() + " of them from stock";
+    offers
+        .unharmed()
+        .ifPresent(o -> offer(pieces + stock + ", nobody made late: " + date(o), o));
+    if (offers.unharmed().isEmpty()) {
+      out.heading(pieces + stock + ", nobody made late: no way was found within this plan");
+    }
+    Optional<Offer> other = offers.byNeed().or(offers::soonest);
+    if (!isSame(offers.unharmed(), other)) {
+      String by =
+          offers.byNeed().isPresent()
+              ? ", needed by " + moment(answered.needMin()) + ": "
+              : ", not ready by " + moment(answered.needMin()) + "; the soonest found: ";
+      other.ifPresent(o -> offer(pieces + stock + by + date(o), o));
+    }
+  }
+
+  private static boolean isSame(Optional<Offer> one, Optional<Offer> other) {
+    return one.isPresent()
+        && other.isPresent()
+        && one.get().readyMin() == other.get().readyMin()
+        && one.get().price().equals(other.get().price());
+  }
+
+  private String date(Offer offer) {
+    String ships =
+        offer.promisedMin() == offer.readyMin() ? "" : ", ships " + moment(offer.promisedMin());
+    return "ready " + moment(offer.readyMin()) + ships;
+  }
+
+  private void offer(String heading, Offer offer) {
+    out.heading("");
+    out.line("", heading);
+    offer.findings().forEach(f -> out.line(STEP, "THIS BREAKS A HARD RULE: " + f.message()));
+    offer.runs().forEach(run -> out.line(STEP, words(run)));
+    Price price = offer.price();
+    int moved = price.moved();
+    out.line(
+        STEP,
+        moved == 0
+            ? "no other run moves"
+            : moved + (moved == 1 ? " other run moves" : " other runs move"));
+    List<Later> later = price.later();
+    out.line(STEP, later.isEmpty() ? "no line becomes late or later" : "who pays:");
+    later.stream().limit(SHOWN).forEach(line -> out.line(DEEPER, words(line)));
+    if (later.size() > SHOWN) {
+      out.line(DEEPER, "and " + (later.size() - SHOWN) + " more");
+    }
+    charges(price);
+  }
+
+  private String words(Run run) {
+    return "on %s with mold %s from %s to %s"
+        .formatted(run.press(), run.mold(), moment(run.startMin()), moment(run.endMin()));
+  }
+
+  private String words(Later line) {
+    if (line.readyMin().isEmpty()) {
+      return line.line() + ", due " + moment(line.dueMin()) + ": loses its place in this plan";
+    }
+    return "%s, due %s: ready %s instead of %s, %s%s"
+        .formatted(
+            line.line(),
+            moment(line.dueMin()),
+            moment(line.readyMin().getAsInt()),
+            moment(line.wasMin()),
+            Minutes.words(line.laterMin().orElse(0)),
+            line.wasOnTime() ? " late" : " later than it is late now");
+  }
+
+  private void charges(Price price) {
+    if (!rates.shown()) {
+      return;
+    }
+    if (price.byRule().isEmpty()) {
+      out.line(STEP, "it costs nothing that a plan could avoid");
+      return;
+    }
+    out.line(STEP, "avoidable cost " + signed(price.costsMore()) + ", by rule:");
+    for (Map.Entry<Rule, Long> charge : price.byRule().entrySet()) {
+      String amount = String.format(Locale.ROOT, "%14s  ", signed(charge.getValue()));
+      out.line(DEEPER + amount, charge.getKey().sentence());
+    }
+  }
+
+  private void notChecked() {
+    out.heading("Not checked");
+    for (NotChecked one : answered.standing().problem().notChecked()) {
+      out.line("  - ", one.what() + " (add " + one.add() + ")");
+    }
+    out.line("  - ", "whether what came of the plan before this time is on the floor as planned");
+    out.line("  - ", "what is ordered after the end of this plan, " + moment(end()));
+  }
+
+  private int end() {
+    return answered.standing().problem().plant().hours().endMin();
+  }
+
+  private void foundHow() {
+    int tried = answered.rows().stream().flatMap(r -> r.offers().stream()).mapToInt(Offers::tried).sum();
+    int searches =
+        answered.rows().stream().flatMap(r -> r.offers().stream()).mapToInt(Offers::searches).sum();
+    if (tried > 0) {
+      out.heading("");
+      out.line(
+          "",
+          "Found by %d places tried and %d searches; an earlier or cheaper answer is not excluded. Nothing was ordered, and no plan was changed."
+              .formatted(tried, searches));
+    }
+  }
+}
