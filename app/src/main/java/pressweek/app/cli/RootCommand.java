@@ -18,6 +18,8 @@ import picocli.CommandLine.Spec;
       CompareCommand.class,
       WhyCommand.class,
       PromiseCommand.class,
+      SweepCommand.class,
+      WorkCommand.class,
       CheckCommand.class,
       DecodeCommand.class,
       EncodeCommand.class,

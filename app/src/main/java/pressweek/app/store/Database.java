@@ -3,6 +3,7 @@ package pressweek.app.store;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Predicate;
+import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
@@ -26,6 +27,9 @@ abstract sealed class Database implements AutoCloseable permits Sqlite, Postgres
   abstract Jdbi readers();
 
   abstract Jdbi writers();
+
+  /** Connections that write, for a library with tables of its own. */
+  abstract DataSource source();
 
   abstract void begin(Handle handle);
 

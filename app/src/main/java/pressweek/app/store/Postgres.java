@@ -3,6 +3,7 @@ package pressweek.app.store;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
+import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
@@ -63,6 +64,11 @@ final class Postgres extends Database {
   @Override
   Jdbi writers() {
     return jdbi;
+  }
+
+  @Override
+  DataSource source() {
+    return pool;
   }
 
   @Override

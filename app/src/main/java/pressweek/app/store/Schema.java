@@ -18,15 +18,19 @@ final class Schema {
 
   /** The two kinds of database that know the tables. */
   enum Dialect {
-    SQLITE("sqlite", "INTEGER PRIMARY KEY AUTOINCREMENT", "BLOB"),
-    POSTGRESQL("postgresql", "BIGINT GENERATED ALWAYS AS IDENTITY PRIMARY KEY", "BYTEA");
+    SQLITE("sqlite", "INTEGER PRIMARY KEY AUTOINCREMENT", "BLOB", "INTEGER"),
+    POSTGRESQL(
+        "postgresql",
+        "BIGINT GENERATED ALWAYS AS IDENTITY PRIMARY KEY",
+        "BYTEA",
+        "TIMESTAMP WITH TIME ZONE");
 
     private final String folder;
     private final Map<String, String> types;
 
-    Dialect(String folder, String id, String bytes) {
+    Dialect(String folder, String id, String bytes, String instant) {
       this.folder = folder;
-      this.types = Map.of("id", id, "bytes", bytes);
+      this.types = Map.of("id", id, "bytes", bytes, "instant", instant);
     }
   }
 

@@ -5,6 +5,7 @@ import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
@@ -86,6 +87,11 @@ final class Sqlite extends Database {
   @Override
   Jdbi writers() {
     return writing;
+  }
+
+  @Override
+  DataSource source() {
+    return writer;
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import javax.sql.DataSource;
 import pressweek.app.store.row.Answer;
 
 /**
@@ -149,6 +150,21 @@ public final class Store implements AutoCloseable {
   /** Which contents of the input files were taken. */
   public FileMarks fileMarks() {
     return new FileMarks(database);
+  }
+
+  /** The problems and results of sweeps. */
+  public Sweeps sweeps() {
+    return new Sweeps(database);
+  }
+
+  /** Connections for the queue of sweeps, whose table {@link Sweeps#QUEUE} is db-scheduler's. */
+  public DataSource queue() {
+    return database.source();
+  }
+
+  /** Whether several machines can work on it at once: true for PostgreSQL. */
+  public boolean isShared() {
+    return database instanceof Postgres;
   }
 
   @Override

@@ -114,8 +114,14 @@ public final class PlanFile {
   }
 
   private static Plan plan(JsonTree tree) throws PlanReader.Wrong {
+    return PlanReader.record(Plan.class, ofSchema(tree, "a plan"), "");
+  }
+
+  /** The object of a file that has our schema. */
+  static JsonTree.Obj ofSchema(JsonTree tree, String what) throws PlanReader.Wrong {
     if (!(tree instanceof JsonTree.Obj object)) {
-      throw new PlanReader.Wrong(tree.line(), "the file is " + tree.kind() + "; expected a plan");
+      throw new PlanReader.Wrong(
+          tree.line(), "the file is " + tree.kind() + "; expected " + what);
     }
     Optional<JsonTree> schema = object.field("schema");
     if (schema.isEmpty()) {
@@ -127,6 +133,6 @@ public final class PlanFile {
       throw new PlanReader.Wrong(
           schema.get().line(), "schema is " + schema.get().kind() + expected);
     }
-    return PlanReader.record(Plan.class, object, "");
+    return object;
   }
 }
