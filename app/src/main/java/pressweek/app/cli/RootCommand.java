@@ -58,6 +58,8 @@ public final class RootCommand implements Runnable {
     line.addSubcommand(new OpenCommand(pages));
     line.addSubcommand(new PersonCommand(pages));
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    // So that a quantity of -3 is answered as a quantity.
+    line.getSubcommands().get("promise").setUnmatchedOptionsArePositionalParams(true);
     exitCodes(line);
     line.getSubcommands().values().forEach(RootCommand::exitCodes);
     return line;

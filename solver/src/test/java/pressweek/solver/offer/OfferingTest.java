@@ -1,0 +1,212 @@
+package pressweek.solver.offer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static pressweek.data.problem.JobBuilder.job;
+import static pressweek.data.problem.SmallPlant.DAY;
+import static pressweek.data.problem.SmallPlant.START;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import pressweek.data.plan.Plan;
+import pressweek.data.plan.Rule;
+import pressweek.data.plan.Run;
+import pressweek.data.plan.Settings;
+import pressweek.data.problem.Job;
+import pressweek.data.problem.JobBuilder;
+import pressweek.data.problem.PressState;
+import pressweek.data.problem.Problem;
+import pressweek.data.problem.Setup;
+import pressweek.data.problem.SmallPlant;
+import pressweek.solver.DrawnWeeks;
+import pressweek.solver.Plans;
+import pressweek.solver.audit.Audit;
+
+/**
+ * Offers in a week that is worked out by hand, and in drawn weeks, in which the plan with the new
+ * line is compared with the one without it line by line.
+ *
+ * <p>By hand: presses work round the clock from Monday 00:00 and the truck leaves at 15:00, minute
+ * 900. On P1 the mold M1 is mounted and runs A, 600 minutes, due on Monday at 15:00, then B, 600
+ * minutes, due on Tuesday at 15:00, with nothing to change between them. On P2 the mold M2 is
+ * mounted and nothing runs.
+ */
+final class OfferingTest {
+  private static final Settings FEW = new Settings(0, 20, 1);
+  private static final int MONDAY = START + 15 * 60;
+  private static final int TUESDAY = MONDAY + DAY;
+  private static final int WEEKS = 25;
+
+  private static SmallPlant byHand() {
+    return new SmallPlant()
+        .state(mounted("P1", "M1"))
+        .state(mounted("P2", "M2"))
+        .job(job("A").due(MONDAY).on("P1", "M1", 600))
+        .job(job("B").due(TUESDAY).on("P1", "M1", 600));
+  }
+
+  private static PressState mounted(String press, String mold) {
+    return new PressState(press, new Setup(mold, "", "PP", "BLK"), false, "");
+  }
+
+  private static Problem with(Problem problem, JobBuilder line) {
+    List<Job> jobs = new ArrayList<>(problem.jobs());
+    jobs.add(line.build());
+    return problem.withJobs(jobs);
+  }
+
+  private static Offers offers(Problem problem, JobBuilder line, int needMin) {
+    Plan standing = Offering.standing(Plans.of(problem, 30, 1), problem);
+    return Offering.of(standing, with(problem, line), needMin, FEW);
+  }
+
+  @Test
+  void thePlanByHandIsTheOneThatIsMeant() {
+    Plan plan = Plans.of(byHand().build(), 30, 1);
+    assertThat(Plans.run(plan, "A").endMin()).isEqualTo(START + 600);
+    assertThat(Plans.run(plan, "B").endMin()).isEqualTo(START + 1200);
+    assertThat(plan.figures().avoidableCost()).isZero();
+  }
+
+  @Test
+  void whatJustFitsBetweenIsReadyAtTheCutOffAndMovesOneRun() {
+    Offers offers = offers(byHand().build(), job("N").on("P1", "M1", 300), MONDAY);
+    Offer offer = offers.unharmed().orElseThrow();
+    assertThat(offer.readyMin()).isEqualTo(MONDAY);
+    assertThat(offer.promisedMin()).isEqualTo(MONDAY);
+    assertThat(offer.price()).isEqualTo(new Price(List.of(), Map.of(), 1));
+    assertThat(Plans.run(offer.plan(), "N").startMin()).isEqualTo(START + 600);
+    assertThat(offers.byNeed().orElseThrow().price().costsMore()).isZero();
+  }
+
+  @Test
+  void oneMinuteMoreComesLastOrMakesTheFirstLineLateByAMinute() {
+    Offers offers = offers(byHand().build(), job("N").on("P1", "M1", 301), MONDAY);
+    Offer last = offers.unharmed().orElseThrow();
+    assertThat(last.readyMin()).isEqualTo(START + 1501);
+    assertThat(last.promisedMin()).isEqualTo(TUESDAY);
+    assertThat(last.price()).isEqualTo(new Price(List.of(), Map.of(), 0));
+    Offer first = offers.byNeed().orElseThrow();
+    assertThat(first.readyMin()).isEqualTo(START + 301);
+    // A misses its cut-off, 100.00, and is late by one minute of a day at 60.00.
+    long late = 10_000_000 + 6_000_000 / 1440;
+    assertThat(first.price().byRule()).containsExactly(Map.entry(Rule.LATE, late));
+    assertThat(first.price().later())
+        .containsExactly(
+            new Later("A/1", MONDAY, START + 600, OptionalInt.of(START + 901)));
+    assertThat(first.price().later().get(0).laterMin()).hasValue(1);
+    assertThat(first.harmsNobody()).isFalse();
+  }
+
+  @Test
+  void aTimeThatCannotBeIsAnsweredByTheSoonestWithItsPrice() {
+    Offers offers = offers(byHand().build(), job("N").on("P1", "M1", 301), START + 300);
+    assertThat(offers.byNeed()).isEmpty();
+    Offer soonest = offers.soonest().orElseThrow();
+    assertThat(soonest.readyMin()).isEqualTo(START + 301);
+    assertThat(soonest.promisedMin()).isEqualTo(MONDAY);
+    assertThat(soonest.price().later()).hasSize(1);
+    assertThat(soonest.price().costsMore()).isEqualTo(10_000_000 + 6_000_000 / 1440);
+  }
+
+  @Test
+  void aFreePressPromisesAtOnce() {
+    Offers offers = offers(byHand().build(), job("N").on("P2", "M2", 301), MONDAY);
+    Offer offer = offers.unharmed().orElseThrow();
+    assertThat(Plans.run(offer.plan(), "N").startMin()).isEqualTo(START);
+    assertThat(offer.readyMin()).isEqualTo(START + 301);
+    assertThat(offer.price()).isEqualTo(new Price(List.of(), Map.of(), 0));
+  }
+
+  @Test
+  void whatFindsNoPlaceSaysWhy() {
+    Offers offers = offers(byHand().days(1).build(), job("N").on("P1", "M1", 90_000).earliest(START + 2 * DAY), MONDAY);
+    assertThat(offers.soonest()).isEmpty();
+    assertThat(offers.unharmed()).isEmpty();
+    assertThat(offers.noPlace().orElseThrow().id()).isEqualTo("N/1");
+    assertThat(offers.noPlace().orElseThrow().reason()).isNotBlank();
+  }
+
+  @Test
+  void aProblemWithoutANewLineIsRefused() {
+    Problem problem = byHand().build();
+    Plan standing = Offering.standing(Plans.of(problem, 30, 1), problem);
+    assertThatThrownBy(() -> Offering.of(standing, problem, MONDAY, FEW))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void inDrawnWeeksNobodyIsMadeLateLineByLine() {
+    int unharmed = 0;
+    int paid = 0;
+    for (long seed = 1; seed <= WEEKS; seed++) {
+      Problem problem = DrawnWeeks.arranged(seed);
+      Plan standing = Offering.standing(Plans.of(problem, 30, seed), problem);
+      Problem more = more(problem, (int) seed);
+      int need = problem.plant().hours().startMin() + 2 * DAY;
+      Offers offers = Offering.of(standing, more, need, FEW);
+      offers.unharmed().ifPresent(o -> assertThat(lateness(o.plan(), standing)).isEmpty());
+      unharmed += offers.unharmed().isPresent() ? 1 : 0;
+      offers.byNeed().ifPresent(o -> assertThat(o.readyMin()).isLessThanOrEqualTo(need));
+      for (Offer offer : all(offers)) {
+        assertThat(Audit.check(offer.plan().problem(), offer.plan())).as("seed %d", seed).isEmpty();
+        assertThat(offer.price().byRule()).isEqualTo(costs(offer.plan(), standing));
+        assertThat(offer.price().later().stream().map(Later::line))
+            .containsExactlyInAnyOrderElementsOf(lateness(offer.plan(), standing));
+        paid += offer.harmsNobody() ? 0 : 1;
+      }
+    }
+    assertThat(unharmed).isGreaterThan(WEEKS / 2);
+    assertThat(paid).isPositive();
+  }
+
+  private static List<Offer> all(Offers offers) {
+    List<Offer> all = new ArrayList<>();
+    offers.unharmed().ifPresent(all::add);
+    offers.byNeed().ifPresent(all::add);
+    offers.soonest().ifPresent(all::add);
+    return all;
+  }
+
+  /** The week with one of its lines ordered once more. */
+  private static Problem more(Problem problem, int which) {
+    Job same = problem.jobs().get(which % problem.jobs().size());
+    JobBuilder line = job("more").pieces(same.quantity().good()).in(same.resin(), same.colour());
+    same.options().forEach(o -> line.on(o.press(), o.mold(), o.tooling(), o.pace().runMin()));
+    return with(problem, line);
+  }
+
+  /** Lines that are later, or have lost their place, by their own due times. */
+  private static List<String> lateness(Plan with, Plan without) {
+    Map<String, Integer> due = new HashMap<>();
+    without.problem().jobs().forEach(j -> due.put(j.id(), j.deadline().dueMin()));
+    Map<String, Integer> ready = new HashMap<>();
+    with.runs().forEach(r -> ready.put(r.job(), r.readyMin()));
+    List<String> later = new ArrayList<>();
+    for (Run run : without.runs()) {
+      int limit = Math.max(due.getOrDefault(run.job(), 0), run.readyMin());
+      if (ready.getOrDefault(run.job(), Integer.MAX_VALUE) > limit) {
+        later.add(run.job());
+      }
+    }
+    return later;
+  }
+
+  private static Map<Rule, Long> costs(Plan with, Plan without) {
+    Map<Rule, Long> more = new EnumMap<>(Rule.class);
+    for (Rule rule : Rule.values()) {
+      long amount =
+          with.figures().costByRule().getOrDefault(rule, 0L)
+              - without.figures().costByRule().getOrDefault(rule, 0L);
+      if (amount != 0) {
+        more.put(rule, amount);
+      }
+    }
+    return more;
+  }
+}
