@@ -8,7 +8,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 
 /** A server of PostgreSQL that the tests bring along, with a new database for each test. */
-final class PostgresServer implements AutoCloseable {
+public final class PostgresServer implements AutoCloseable {
   private final EmbeddedPostgres server;
   private int databases;
 
@@ -16,7 +16,8 @@ final class PostgresServer implements AutoCloseable {
     this.server = server;
   }
 
-  static PostgresServer start() {
+  /** Starts it. */
+  public static PostgresServer start() {
     try {
       return new PostgresServer(EmbeddedPostgres.start());
     } catch (IOException e) {
@@ -25,7 +26,7 @@ final class PostgresServer implements AutoCloseable {
   }
 
   /** The URL of a database without tables. */
-  String newDatabase() {
+  public String newDatabase() {
     String name = "week" + ++databases;
     try (Connection connection = server.getPostgresDatabase().getConnection();
         Statement statement = connection.createStatement()) {
