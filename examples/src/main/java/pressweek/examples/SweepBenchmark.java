@@ -3,7 +3,6 @@ package pressweek.examples;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -43,8 +42,7 @@ public final class SweepBenchmark {
   private SweepBenchmark() {}
 
   /** Measures and writes. */
-  public static void main(String[] args)
-      throws IOException, StoreTrouble, InterruptedException {
+  public static void main(String[] args) throws IOException, StoreTrouble, InterruptedException {
     Path file = Files.createTempDirectory("sweep").resolve("sweep.pressweek");
     List<String> stores = new ArrayList<>(List.of(file.toString()));
     stores.addAll(Arrays.asList(args));
@@ -126,12 +124,12 @@ public final class SweepBenchmark {
     List<Worker> working = new ArrayList<>();
     for (int i = 1; i <= workers; i++) {
       Worker.Settings settings = new Worker.Settings("worker " + i, 1, Duration.ofSeconds(2));
-      working.add(new Worker(store, settings, Clock.systemUTC()));
+      working.add(new Worker(store, settings));
     }
     try {
       working.forEach(Worker::start);
       long begun = System.nanoTime();
-      Sweeping.Swept swept = new Sweeping(store, Clock.systemUTC()).sweep(read, progress -> {});
+      Sweeping.Swept swept = new Sweeping(store).sweep(read, progress -> {});
       long wall = (System.nanoTime() - begun) / 1_000_000;
       long plans = swept.results().values().stream().mapToLong(SweepResult::tookMillis).sum();
       return new Measured(tasks, wall, plans);

@@ -66,11 +66,11 @@ final class StandingPlan {
   private Optional<Plan> planned(CommandSpec spec, Folder folder, Settings limits) {
     PrintWriter err = spec.commandLine().getErr();
     WeekResult week =
-        Week.build(folder, now.isEmpty() ? Moments.nextHour(spec.commandLine(), "") : start(spec, folder));
+        Week.build(
+            folder, now.isEmpty() ? Moments.nextHour(spec.commandLine(), "") : start(spec, folder));
     if (week.problem().isEmpty()) {
       week.errors().forEach(err::println);
-      err.println(
-          "no plan: " + Counts.of(week.errors().size(), "error") + " in the plant's files");
+      err.println("no plan: " + Counts.of(week.errors().size(), "error") + " in the plant's files");
       return Optional.empty();
     }
     err.println("planning the week first; --plan takes the plan that stands");
@@ -94,8 +94,7 @@ final class StandingPlan {
 
   private int within(CommandSpec spec, Plan plan, int otherwise) {
     Hours hours = plan.problem().plant().hours();
-    int nowMin =
-        now.isEmpty() ? otherwise : Moments.minute(spec.commandLine(), now, hours.zone());
+    int nowMin = now.isEmpty() ? otherwise : Moments.minute(spec.commandLine(), now, hours.zone());
     if (nowMin < hours.startMin() || nowMin >= hours.endMin()) {
       String which = now.isEmpty() ? "the present" : "--now " + now;
       throw new ParameterException(

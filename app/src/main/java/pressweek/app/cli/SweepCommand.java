@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -121,7 +120,7 @@ final class SweepCommand implements Callable<Integer> {
 
   private int sweep(Store opened, Worker.Settings settings, SweepReading.Read read)
       throws IOException, StoreTrouble, InterruptedException {
-    Sweeping sweeping = new Sweeping(opened, Clock.systemUTC());
+    Sweeping sweeping = new Sweeping(opened);
     Interrupt interrupt = new Interrupt(sweeping::stop);
     Runtime.getRuntime().addShutdownHook(interrupt);
     int code = ExitCode.BUG;
@@ -148,7 +147,7 @@ final class SweepCommand implements Callable<Integer> {
     if (settings.threads() == 0) {
       return sweeping.sweep(read, progress);
     }
-    try (Worker worker = new Worker(opened, settings, Clock.systemUTC())) {
+    try (Worker worker = new Worker(opened, settings)) {
       worker.start();
       return sweeping.sweep(read, progress);
     }

@@ -1,7 +1,6 @@
 package pressweek.app.cli;
 
 import java.io.PrintWriter;
-import java.time.Clock;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -70,7 +69,7 @@ final class WorkCommand implements Callable<Integer> {
     Interrupt interrupt = new Interrupt(stop::countDown);
     Runtime.getRuntime().addShutdownHook(interrupt);
     int done;
-    try (Worker worker = new Worker(opened, settings, Clock.systemUTC())) {
+    try (Worker worker = new Worker(opened, settings)) {
       worker.start();
       err.println(settings.name() + " works; Ctrl-C ends it");
       err.flush();

@@ -50,7 +50,8 @@ public record Answered(
     boolean isSound() {
       return offers.stream()
           .flatMap(
-              o -> List.of(o.unharmed(), o.byNeed(), o.soonest()).stream().flatMap(Optional::stream))
+              o ->
+                  List.of(o.unharmed(), o.byNeed(), o.soonest()).stream().flatMap(Optional::stream))
           .allMatch(offer -> offer.findings().isEmpty());
     }
   }

@@ -79,7 +79,8 @@ public sealed interface AskedItem {
     }
     return best.understood().stream()
         .map(piece -> piece.means().getOrDefault("quantity", ""))
-        .filter(count -> !count.isEmpty() && quantities.stream().noneMatch(q -> count.equals(q + "")))
+        .filter(
+            count -> !count.isEmpty() && quantities.stream().noneMatch(q -> count.equals(q + "")))
         .findFirst()
         .map(count -> "how many? the words say " + count);
   }

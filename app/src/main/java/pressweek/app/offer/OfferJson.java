@@ -47,8 +47,7 @@ public final class OfferJson {
     object.put("from_stock", row.allFromStock() ? row.quantity() : row.fromStock());
     object.put("in_time", row.inTime(answered.needMin()));
     row.cannot()
-        .ifPresent(
-            u -> object.putObject("cannot").put("reason", u.reason()).put("cure", u.cure()));
+        .ifPresent(u -> object.putObject("cannot").put("reason", u.reason()).put("cure", u.cure()));
     row.offers().ifPresent(offers -> offers(object, offers));
   }
 

@@ -65,8 +65,7 @@ public final class OfferText {
   }
 
   private void row(String pieces, String unharmed, String byNeed) {
-    out.line(
-        String.format(Locale.ROOT, "%8s  %-32s  ", pieces, unharmed).substring(0, 44), byNeed);
+    out.line(String.format(Locale.ROOT, "%8s  %-32s  ", pieces, unharmed).substring(0, 44), byNeed);
   }
 
   private String unharmed(Answered.Row row) {
@@ -103,7 +102,9 @@ public final class OfferText {
 
   private static String payers(Price price) {
     int count = price.later().size();
-    return count == 0 ? ", nobody late" : count == 1 ? ", 1 line pays" : ", " + count + " lines pay";
+    return count == 0
+        ? ", nobody late"
+        : count == 1 ? ", 1 line pays" : ", " + count + " lines pay";
   }
 
   /** A price with its sign, where the plant has rates. */
@@ -134,9 +135,7 @@ public final class OfferText {
     }
     Offers offers = row.offers().orElseThrow();
     String stock = row.fromStock() == 0 ? "" : ", " + row.fromStock() + " of them from stock";
-    offers
-        .unharmed()
-        .ifPresent(o -> offer(pieces + stock + ", nobody made late: " + date(o), o));
+    offers.unharmed().ifPresent(o -> offer(pieces + stock + ", nobody made late: " + date(o), o));
     if (offers.unharmed().isEmpty()) {
       out.heading(pieces + stock + ", nobody made late: no way was found within this plan");
     }
@@ -232,7 +231,8 @@ public final class OfferText {
   }
 
   private void foundHow() {
-    int tried = answered.rows().stream().flatMap(r -> r.offers().stream()).mapToInt(Offers::tried).sum();
+    int tried =
+        answered.rows().stream().flatMap(r -> r.offers().stream()).mapToInt(Offers::tried).sum();
     int searches =
         answered.rows().stream().flatMap(r -> r.offers().stream()).mapToInt(Offers::searches).sum();
     if (tried > 0) {

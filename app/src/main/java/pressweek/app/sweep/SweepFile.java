@@ -111,7 +111,8 @@ public record SweepFile(int steps, List<Long> seeds, List<String> scenarios) {
       if (value.get() instanceof JsonTree.Arr list) {
         list.items().forEach(item -> seeds.add(number(item, "seeds", 0, Integer.MAX_VALUE)));
       } else if (value.get() instanceof JsonTree.Obj range) {
-        long from = range.field("from").map(v -> number(v, "from", 0, Integer.MAX_VALUE)).orElse(1L);
+        long from =
+            range.field("from").map(v -> number(v, "from", 0, Integer.MAX_VALUE)).orElse(1L);
         long count = range.field("count").map(v -> number(v, "count", 1, MOST_SEEDS)).orElse(0L);
         for (long seed = from; seed < from + count; seed++) {
           seeds.add(seed);
@@ -134,7 +135,8 @@ public record SweepFile(int steps, List<Long> seeds, List<String> scenarios) {
           if (item instanceof JsonTree.Text text) {
             scenarios.add(text.value());
           } else {
-            wrong(item, "scenarios", "the path of a scenario file, or \"\" for the folder as it is");
+            wrong(
+                item, "scenarios", "the path of a scenario file, or \"\" for the folder as it is");
           }
         }
       }

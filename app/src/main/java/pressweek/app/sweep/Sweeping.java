@@ -2,7 +2,6 @@ package pressweek.app.sweep;
 
 import com.github.kagkarlsson.scheduler.SchedulerClient;
 import com.github.kagkarlsson.scheduler.task.TaskInstance;
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -29,7 +28,6 @@ public final class Sweeping {
   private static final int LOOKS_TO_QUEUE = 50;
 
   private final Store store;
-  private final Clock clock;
   private final CountDownLatch stopped = new CountDownLatch(1);
 
   /** Is told how a sweep goes on. */
@@ -87,9 +85,8 @@ public final class Sweeping {
   }
 
   /** Sweeps on a store. */
-  public Sweeping(Store store, Clock clock) {
+  public Sweeping(Store store) {
     this.store = store;
-    this.clock = clock;
   }
 
   /** Ends soon, with what is done. */
@@ -155,15 +152,14 @@ public final class Sweeping {
     Set<String> wanted = new LinkedHashSet<>();
     missing.values().forEach(task -> wanted.add(task.problem()));
     for (String problem : wanted) {
-      store.sweeps().keepProblem(problem, read.text(problem), Instant.now(clock));
+      store.sweeps().keepProblem(problem, read.text(problem), Instant.now());
     }
   }
 
   private void queue(SchedulerClient client, Map<String, SweepTask> missing) {
-    Instant now = Instant.now(clock);
+    Instant now = Instant.now();
     List<TaskInstance<String>> waiting = new ArrayList<>();
-    missing.forEach(
-        (key, task) -> waiting.add(new TaskInstance<>(Queue.TASK, key, task.text())));
+    missing.forEach((key, task) -> waiting.add(new TaskInstance<>(Queue.TASK, key, task.text())));
     waiting.forEach(instance -> client.scheduleIfNotExists(instance, now));
   }
 }

@@ -6,7 +6,6 @@ import com.github.kagkarlsson.scheduler.SchedulerName;
 import com.github.kagkarlsson.scheduler.task.FailureHandler;
 import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -42,7 +41,6 @@ public final class Worker implements AutoCloseable {
 
   private final Store store;
   private final Settings settings;
-  private final Clock clock;
   private final Scheduler scheduler;
   private final Set<Planner> planning = ConcurrentHashMap.newKeySet();
   private final Map<String, Problem> problems = new ConcurrentHashMap<>();
@@ -60,10 +58,9 @@ public final class Worker implements AutoCloseable {
   public record Settings(String name, int threads, Duration heartbeat) {}
 
   /** A worker that has not begun. */
-  public Worker(Store store, Settings settings, Clock clock) {
+  public Worker(Store store, Settings settings) {
     this.store = store;
     this.settings = settings;
-    this.clock = clock;
     scheduler = scheduler();
   }
 
@@ -127,7 +124,7 @@ public final class Worker implements AutoCloseable {
                     outcome.fault(),
                     took,
                     settings.name(),
-                    Instant.now(clock)));
+                    Instant.now()));
       }
       done.incrementAndGet();
     } catch (StoreTrouble e) {

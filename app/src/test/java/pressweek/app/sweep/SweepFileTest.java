@@ -30,8 +30,10 @@ final class SweepFileTest {
   void seedsAreAListOrARange() throws IOException {
     assertThat(read("{\"steps\": 1, \"seeds\": [3, 1, 3]}").sweep().orElseThrow().seeds())
         .containsExactly(3L, 1L);
-    String range = "{\"steps\": 1, \"seeds\": {\"from\": 5, \"count\": 3}, \"scenarios\": [\"a.json\"]}";
-    assertThat(read(range).sweep()).contains(new SweepFile(1, List.of(5L, 6L, 7L), List.of("a.json")));
+    String range =
+        "{\"steps\": 1, \"seeds\": {\"from\": 5, \"count\": 3}, \"scenarios\": [\"a.json\"]}";
+    assertThat(read(range).sweep())
+        .contains(new SweepFile(1, List.of(5L, 6L, 7L), List.of("a.json")));
   }
 
   @ParameterizedTest

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -34,12 +33,11 @@ final class SweepTest {
   }
 
   private Sweeping.Swept sweep(SweepReading.Read read) throws StoreTrouble, InterruptedException {
-    Clock clock = Clock.systemUTC();
     Worker.Settings settings = new Worker.Settings("test", 2, Duration.ofSeconds(1));
     try (Store store = Store.open(out.resolve("sweep.db").toString());
-        Worker worker = new Worker(store, settings, clock)) {
+        Worker worker = new Worker(store, settings)) {
       worker.start();
-      return new Sweeping(store, clock).sweep(read, progress -> {});
+      return new Sweeping(store).sweep(read, progress -> {});
     }
   }
 
@@ -100,12 +98,25 @@ final class SweepTest {
     assertThat(read(seeds(1L), copy).tasks().keySet())
         .isEqualTo(read(seeds(1L), SMALL).tasks().keySet());
     Path orders = copy.resolve("orders.csv");
-    Files.writeString(orders, Files.readString(orders).replace("704,1,Hobbin Winches,ST50/M8-T/PP-BLK/ZN,480", "704,1,Hobbin Winches,ST50/M8-T/PP-BLK/ZN,482"));
+    Files.writeString(
+        orders,
+        Files.readString(orders)
+            .replace(
+                "704,1,Hobbin Winches,ST50/M8-T/PP-BLK/ZN,480",
+                "704,1,Hobbin Winches,ST50/M8-T/PP-BLK/ZN,482"));
     assertThat(read(seeds(1L), copy).tasks().keySet())
         .doesNotContainAnyElementsOf(read(seeds(1L), SMALL).tasks().keySet());
     SweepTask task = new SweepTask("a", 5, 1);
     assertThat(task.key()).hasSize(64).isEqualTo(SweepTask.of(task.text()).key());
-    assertThat(Stream.of(task, new SweepTask("b", 5, 1), new SweepTask("a", 6, 1), new SweepTask("a", 5, 2)).map(SweepTask::key).distinct()).hasSize(4);
+    assertThat(
+            Stream.of(
+                    task,
+                    new SweepTask("b", 5, 1),
+                    new SweepTask("a", 6, 1),
+                    new SweepTask("a", 5, 2))
+                .map(SweepTask::key)
+                .distinct())
+        .hasSize(4);
   }
 
   @Test
@@ -144,9 +155,8 @@ final class SweepTest {
   @Test
   void whatIsStoppedGoesOnWithTheSameCommand() throws Exception {
     SweepReading.Read read = read(seeds(1L, 2L, 3L), SMALL);
-    Clock clock = Clock.systemUTC();
     try (Store store = Store.open(out.resolve("sweep.db").toString())) {
-      Sweeping sweeping = new Sweeping(store, clock);
+      Sweeping sweeping = new Sweeping(store);
       sweeping.stop();
       Sweeping.Swept none = sweeping.sweep(read, progress -> {});
       assertThat(none.progress().left()).isEqualTo(3);

@@ -9,7 +9,6 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -53,8 +52,7 @@ final class TwoWorkersTest {
     try (PostgresServer server = PostgresServer.start()) {
       String url = server.newDatabase();
       Map<String, SweepResult> shared = sweptByTwo(url);
-      Set<String> by =
-          shared.values().stream().map(SweepResult::by).collect(Collectors.toSet());
+      Set<String> by = shared.values().stream().map(SweepResult::by).collect(Collectors.toSet());
       assertThat(by).as("both took part").hasSize(2);
       assertThat(shared).hasSize(TASKS);
       assertThat(count(url, "SELECT count(*) FROM sweep_result")).isEqualTo(TASKS);
@@ -74,7 +72,7 @@ final class TwoWorkersTest {
       try {
         AtomicBoolean killed = new AtomicBoolean();
         Sweeping.Swept swept =
-            new Sweeping(store, Clock.systemUTC())
+            new Sweeping(store)
                 .sweep(
                     read,
                     progress -> {
@@ -99,9 +97,9 @@ final class TwoWorkersTest {
   private Map<String, SweepResult> sweptAlone() throws Exception {
     Worker.Settings settings = new Worker.Settings("alone", 1, Duration.ofSeconds(1));
     try (Store store = Store.open(folder.resolve("sweep.db").toString());
-        Worker worker = new Worker(store, settings, Clock.systemUTC())) {
+        Worker worker = new Worker(store, settings)) {
       worker.start();
-      return new Sweeping(store, Clock.systemUTC()).sweep(read(), progress -> {}).results();
+      return new Sweeping(store).sweep(read(), progress -> {}).results();
     }
   }
 

@@ -120,8 +120,7 @@ public final class PlanFile {
   /** The object of a file that has our schema. */
   static JsonTree.Obj ofSchema(JsonTree tree, String what) throws PlanReader.Wrong {
     if (!(tree instanceof JsonTree.Obj object)) {
-      throw new PlanReader.Wrong(
-          tree.line(), "the file is " + tree.kind() + "; expected " + what);
+      throw new PlanReader.Wrong(tree.line(), "the file is " + tree.kind() + "; expected " + what);
     }
     Optional<JsonTree> schema = object.field("schema");
     if (schema.isEmpty()) {

@@ -94,7 +94,6 @@ final class Before {
         Audit.check(whole.problem(), whole).stream()
             .filter(finding -> !broken.contains(finding.message()))
             .toList();
-    return new Offer(
-        whole, runs, offer.readyMin(), offer.promisedMin(), offer.price(), findings);
+    return new Offer(whole, runs, offer.readyMin(), offer.promisedMin(), offer.price(), findings);
   }
 }

@@ -12,7 +12,9 @@ final class CutOffs {
 
   private CutOffs() {}
 
-  /** The first cut-off at or after a minute; the minute itself for a plant without shipping days. */
+  /**
+   * The first cut-off at or after a minute; the minute itself for a plant without shipping days.
+   */
   static int atOrAfter(Plant plant, int minute) {
     Shipping shipping = plant.shipping();
     ZoneId zone = plant.hours().zone();

@@ -33,7 +33,8 @@ final class Dues {
   static Problem due(Problem problem, Collection<String> lines, int dueMin) {
     return each(
         problem,
-        job -> lines.contains(job.id()) ? with(job, dueMin, job.deadline().weightHundredths()) : job);
+        job ->
+            lines.contains(job.id()) ? with(job, dueMin, job.deadline().weightHundredths()) : job);
   }
 
   /** The new line wanted at once, the lateness of all others as it stands at the least. */

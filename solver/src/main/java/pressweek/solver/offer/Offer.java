@@ -17,12 +17,7 @@ import pressweek.solver.audit.Finding;
  *     an offer with one is never to be given
  */
 public record Offer(
-    Plan plan,
-    List<Run> runs,
-    int readyMin,
-    int promisedMin,
-    Price price,
-    List<Finding> findings) {
+    Plan plan, List<Run> runs, int readyMin, int promisedMin, Price price, List<Finding> findings) {
   public Offer {
     runs = List.copyOf(runs);
     findings = List.copyOf(findings);

@@ -103,8 +103,7 @@ public final class Offering {
   private Offers none(Plan last) {
     Optional<Unplaced> why =
         last.unplaced().stream().filter(line -> lines.contains(line.id())).findFirst();
-    return new Offers(
-        Optional.empty(), Optional.empty(), Optional.empty(), why, tried, searches);
+    return new Offers(Optional.empty(), Optional.empty(), Optional.empty(), why, tried, searches);
   }
 
   /** Tries a part of the line in every place; the parts after it go on from the best of these. */
@@ -113,7 +112,7 @@ public final class Offering {
     boolean isLast = part == lines.size() - 1;
     Bests found = isLast ? into : new Bests(needMin);
     Reordering order = new Reordering(from);
-    List<String> presses = presses(line);
+    List<String> presses = presses(line).stream().filter(p -> order.canRun(line, p)).toList();
     List<Integer> places = presses.stream().map(p -> places(from, order, p)).toList();
     int step = 1 + places.stream().mapToInt(Integer::intValue).sum() / MOST_PLACES;
     for (int p = 0; p < presses.size(); p++) {
@@ -159,8 +158,7 @@ public final class Offering {
     runs.sort(Comparator.comparingInt(Run::readyMin));
     int ready = runs.get(runs.size() - 1).readyMin();
     int promised = CutOffs.atOrAfter(unhurried.plant(), ready);
-    return Optional.of(
-        new Offer(ordered, runs, ready, promised, before.price(ordered), List.of()));
+    return Optional.of(new Offer(ordered, runs, ready, promised, before.price(ordered), List.of()));
   }
 
   /** A search in which others do not become later, for an earlier time than the places gave. */

@@ -97,8 +97,7 @@ final class OfferingTest {
     long late = 10_000_000 + 6_000_000 / 1440;
     assertThat(first.price().byRule()).containsExactly(Map.entry(Rule.LATE, late));
     assertThat(first.price().later())
-        .containsExactly(
-            new Later("A/1", MONDAY, START + 600, OptionalInt.of(START + 901)));
+        .containsExactly(new Later("A/1", MONDAY, START + 600, OptionalInt.of(START + 901)));
     assertThat(first.price().later().get(0).laterMin()).hasValue(1);
     assertThat(first.harmsNobody()).isFalse();
   }
@@ -125,7 +124,11 @@ final class OfferingTest {
 
   @Test
   void whatFindsNoPlaceSaysWhy() {
-    Offers offers = offers(byHand().days(1).build(), job("N").on("P1", "M1", 90_000).earliest(START + 2 * DAY), MONDAY);
+    Offers offers =
+        offers(
+            byHand().days(1).build(),
+            job("N").on("P1", "M1", 90_000).earliest(START + 2 * DAY),
+            MONDAY);
     assertThat(offers.soonest()).isEmpty();
     assertThat(offers.unharmed()).isEmpty();
     assertThat(offers.noPlace().orElseThrow().id()).isEqualTo("N/1");
