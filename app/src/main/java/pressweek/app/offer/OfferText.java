@@ -140,12 +140,16 @@ public final class OfferText {
       out.heading(pieces + stock + ", nobody made late: no way was found within this plan");
     }
     Optional<Offer> other = offers.byNeed().or(offers::soonest);
+    boolean inTime = offers.byNeed().isPresent();
+    String need = moment(answered.needMin());
     if (!isSame(offers.unharmed(), other)) {
       String by =
-          offers.byNeed().isPresent()
-              ? ", needed by " + moment(answered.needMin()) + ": "
-              : ", not ready by " + moment(answered.needMin()) + "; the soonest found: ";
+          inTime
+              ? ", needed by " + need + ": "
+              : ", not ready by " + need + "; the soonest found: ";
       other.ifPresent(o -> offer(pieces + stock + by + date(o), o));
+    } else if (!inTime) {
+      out.line(STEP, "not ready by " + need + "; nothing sooner was found, whoever pays");
     }
   }
 
@@ -239,8 +243,8 @@ public final class OfferText {
       out.heading("");
       out.line(
           "",
-          "Found by %d places tried and %d searches; an earlier or cheaper answer is not excluded. Nothing was ordered, and no plan was changed."
-              .formatted(tried, searches));
+          "Found by %d places tried and %s; an earlier or cheaper answer is not excluded. Nothing was ordered, and no plan was changed."
+              .formatted(tried, searches + (searches == 1 ? " search" : " searches")));
     }
   }
 }

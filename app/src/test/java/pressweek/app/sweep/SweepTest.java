@@ -131,7 +131,8 @@ final class SweepTest {
     assertThat(SweepText.of(swept))
         .contains("6 plans of 5 steps each: 2 computed, 0 were known, 4 failed, 0 not done")
         .contains("Without figures")
-        .contains("is not a folder; expected the folder of a plant (2 plans)");
+        .contains("bad: orders.csv: column \"quantity\" missing")
+        .contains("of a plant (2 plans)");
     assertThat(SweepText.of(swept).lines())
         .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
     assertThat(SweepLists.csv(swept).lines()).hasSize(7);
