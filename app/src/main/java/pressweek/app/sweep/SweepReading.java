@@ -13,6 +13,7 @@ import pressweek.data.files.Folder;
 import pressweek.data.files.FolderReader;
 import pressweek.data.files.InputError;
 import pressweek.data.files.ProblemFile;
+import pressweek.data.files.Scenario;
 import pressweek.data.week.Week;
 import pressweek.data.week.WeekResult;
 
@@ -96,11 +97,13 @@ public final class SweepReading {
     if (!Files.isDirectory(folder)) {
       return WeekText.faulty(folder + " is not a folder; expected the folder of a plant");
     }
-    if (!scenario.isEmpty()) {
-      return WeekText.faulty(scenarios.resolve(scenario) + ": this version reads no scenarios");
+    Path file = scenarios.resolve(scenario);
+    if (!scenario.isEmpty() && !Files.isRegularFile(file)) {
+      return WeekText.faulty(file + " is not a file; expected a scenario");
     }
     try {
-      Folder read = FolderReader.read(folder);
+      Scenario changes = scenario.isEmpty() ? Scenario.none() : Scenario.read(file);
+      Folder read = FolderReader.read(folder, changes);
       WeekResult week = Week.build(read, nowMin);
       if (week.problem().isEmpty()) {
         return WeekText.faulty(words(week.errors()));

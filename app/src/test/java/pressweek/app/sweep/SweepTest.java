@@ -139,6 +139,23 @@ final class SweepTest {
   }
 
   @Test
+  void scenariosAreOtherPlansAndABadOneIsSaid() throws Exception {
+    Path bad = Files.writeString(folder.resolve("bad.json"), "{\"set\": 1}");
+    SweepFile file =
+        new SweepFile(5, List.of(1L), List.of("", "saturday.json", bad.toString(), "none.json"));
+    SweepReading.Read read =
+        SweepReading.read(file, List.of(SMALL), SMALL.resolve("scenarios"), NOW);
+    assertThat(read.tasks()).hasSize(2);
+    assertThat(read.texts()).hasSize(2);
+    Sweeping.Swept swept = sweep(read);
+    assertThat(swept.results()).hasSize(2);
+    assertThat(SweepText.of(swept))
+        .contains("quillback-small saturday")
+        .contains("none.json is not a file")
+        .contains("bad.json");
+  }
+
+  @Test
   void aProblemThatIsNotThereIsAFaultWhichIsTriedAgain() throws Exception {
     SweepReading.Read read = read(seeds(1L), SMALL);
     SweepReading.Read broken = new SweepReading.Read(read.sweep(), read.tasks(), Map.of());
