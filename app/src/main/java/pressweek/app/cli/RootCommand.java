@@ -58,10 +58,12 @@ public final class RootCommand implements Runnable {
     line.addSubcommand(new OpenCommand(pages));
     line.addSubcommand(new PersonCommand(pages));
     line.setCaseInsensitiveEnumValuesAllowed(true);
-    // So that a quantity of -3 is answered as a quantity.
-    line.getSubcommands().get("promise").setUnmatchedOptionsArePositionalParams(true);
     exitCodes(line);
     line.getSubcommands().values().forEach(RootCommand::exitCodes);
+    // So that a quantity of -3 is answered as a quantity.
+    line.getSubcommands().values().stream()
+        .filter(sub -> sub.getCommandName().equals("promise"))
+        .forEach(sub -> sub.setUnmatchedOptionsArePositionalParams(true));
     return line;
   }
 
