@@ -4,22 +4,28 @@ import java.util.List;
 import java.util.Optional;
 import pressweek.data.plan.Plan;
 import pressweek.data.problem.Unplaced;
+import pressweek.solver.offer.Basis;
 import pressweek.solver.offer.Offers;
 
 /**
  * The answer to an inquiry.
  *
  * @param inquiry what was asked
- * @param standing the plan without it, from the present on
+ * @param basis the plan without it
  * @param needMin when it is needed, minutes since 1970 UTC
  * @param rows an answer for each quantity
  * @param notes what a scheduler should know of the present
  */
 public record Answered(
-    Inquiry inquiry, Plan standing, int needMin, List<Row> rows, List<String> notes) {
+    Inquiry inquiry, Basis basis, int needMin, List<Row> rows, List<String> notes) {
   public Answered {
     rows = List.copyOf(rows);
     notes = List.copyOf(notes);
+  }
+
+  /** The plan without it, from the present on. */
+  public Plan standing() {
+    return basis.standing();
   }
 
   /**

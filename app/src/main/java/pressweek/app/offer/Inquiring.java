@@ -14,6 +14,7 @@ import pressweek.data.plan.Settings;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Unplaced;
 import pressweek.data.week.RushWeek;
+import pressweek.solver.offer.Basis;
 import pressweek.solver.offer.Offering;
 import pressweek.solver.offer.Offers;
 import pressweek.solver.repair.Repair;
@@ -56,18 +57,18 @@ public final class Inquiring {
    */
   public Answered answer(Inquiry inquiry, Settings limits) {
     Repaired left = Repair.of(plan, List.of(), Optional.empty(), nowMin);
-    Plan standing = Offering.standing(plan, left.problem());
-    int searches = 2 * inquiry.quantities().size();
+    int searches = 1 + 2 * inquiry.quantities().size();
     int seconds = limits.steps() > 0 ? 0 : Math.max(1, limits.seconds() / searches);
     Settings each = new Settings(seconds, limits.steps(), limits.seed());
+    Basis basis = Basis.of(plan, left.problem(), each);
     List<Answered.Row> rows = new ArrayList<>();
     for (int quantity : inquiry.quantities()) {
-      rows.add(row(standing, order(inquiry, quantity), needMin(inquiry), each));
+      rows.add(row(basis, order(inquiry, quantity), needMin(inquiry), each));
     }
-    return new Answered(inquiry, standing, needMin(inquiry), rows, left.notes());
+    return new Answered(inquiry, basis, needMin(inquiry), rows, left.notes());
   }
 
-  private Answered.Row row(Plan standing, OrderRow order, int needMin, Settings each) {
+  private Answered.Row row(Basis basis, OrderRow order, int needMin, Settings each) {
     RushWeek rush =
         RushWeek.build(folder, List.of(order), nowMin)
             .orElseThrow(() -> new IllegalArgumentException("the folder is at fault"));
@@ -77,7 +78,7 @@ public final class Inquiring {
     }
     int fromStock = rush.jobs().stream().mapToInt(j -> j.quantity().fromStock()).max().orElse(0);
     Repaired with = Repair.of(plan, List.of(), Optional.of(rush), nowMin);
-    Offers offers = Offering.of(standing, with.problem(), needMin, each);
+    Offers offers = Offering.of(basis, with.problem(), needMin, each);
     return new Answered.Row(order.quantity(), fromStock, Optional.of(offers), offers.noPlace());
   }
 

@@ -51,6 +51,7 @@ public final class OfferText {
                 clock.moment(clock.startMin())));
     table();
     answered.rows().forEach(this::details);
+    drifted();
     notChecked();
     foundHow();
     return out.toString();
@@ -218,6 +219,19 @@ public final class OfferText {
     for (Map.Entry<Rule, Long> charge : price.byRule().entrySet()) {
       String amount = String.format(Locale.ROOT, "%14s  ", signed(charge.getValue()));
       out.line(DEEPER + amount, charge.getKey().sentence());
+    }
+  }
+
+  /** What becomes of the plan as it stands is no doing of the new line. */
+  private void drifted() {
+    List<Later> drifted = answered.basis().drifted();
+    if (drifted.isEmpty()) {
+      return;
+    }
+    out.heading("Later than the plan says, without the new line as well");
+    drifted.stream().limit(SHOWN).forEach(line -> out.line(STEP, words(line)));
+    if (drifted.size() > SHOWN) {
+      out.line(STEP, "and " + (drifted.size() - SHOWN) + " more");
     }
   }
 

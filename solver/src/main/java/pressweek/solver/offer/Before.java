@@ -19,14 +19,12 @@ import pressweek.solver.audit.Finding;
 /** The plan without the new line, which every offer is held against. */
 final class Before {
   private final Plan standing;
-  private final Map<String, Run> runs = new HashMap<>();
-  private final Map<String, Integer> due = new HashMap<>();
+  private final Plan cheapest;
   private final Set<String> broken;
 
-  Before(Plan standing) {
-    this.standing = standing;
-    standing.runs().forEach(run -> runs.put(run.job(), run));
-    standing.problem().jobs().forEach(job -> due.put(job.id(), job.deadline().dueMin()));
+  Before(Basis basis) {
+    standing = basis.standing();
+    cheapest = basis.cheapest();
     broken =
         Audit.check(standing.problem(), standing).stream()
             .map(Finding::message)
@@ -37,32 +35,35 @@ final class Before {
     return standing;
   }
 
-  /** The due time of a line; where it is late as it stands, the time when it is ready. */
-  int least(String line, int dueMin) {
-    Run run = runs.get(line);
-    return run == null ? dueMin : Math.max(dueMin, run.readyMin());
-  }
-
   /** What a plan with the new line costs, and who pays. */
   Price price(Plan tried) {
     Map<String, Run> now = new HashMap<>();
     tried.runs().forEach(run -> now.put(run.job(), run));
-    List<Later> later = new ArrayList<>();
     int moved = 0;
+    for (Run was : standing.runs()) {
+      Run run = now.get(was.job());
+      moved += run != null && isMoved(was, run) ? 1 : 0;
+    }
+    return new Price(later(standing, tried), costsMore(tried), moved);
+  }
+
+  /** Lines of a plan that are later in another one, or have no place there. */
+  static List<Later> later(Plan standing, Plan tried) {
+    Map<String, Integer> due = new HashMap<>();
+    standing.problem().jobs().forEach(job -> due.put(job.id(), job.deadline().dueMin()));
+    Map<String, Run> now = new HashMap<>();
+    tried.runs().forEach(run -> now.put(run.job(), run));
+    List<Later> later = new ArrayList<>();
     for (Run was : standing.runs()) {
       int dueMin = due.getOrDefault(was.job(), was.readyMin());
       Run run = now.get(was.job());
-      if (run == null) {
-        later.add(new Later(was.job(), dueMin, was.readyMin(), OptionalInt.empty()));
-        continue;
-      }
-      Later line = new Later(was.job(), dueMin, was.readyMin(), OptionalInt.of(run.readyMin()));
-      if (line.laterMin().orElse(0) > 0) {
+      OptionalInt ready = run == null ? OptionalInt.empty() : OptionalInt.of(run.readyMin());
+      Later line = new Later(was.job(), dueMin, was.readyMin(), ready);
+      if (line.laterMin().orElse(1) > 0) {
         later.add(line);
       }
-      moved += isMoved(was, run) ? 1 : 0;
     }
-    return new Price(later, costsMore(tried), moved);
+    return later;
   }
 
   private boolean isMoved(Run was, Run run) {
@@ -74,7 +75,7 @@ final class Before {
   private Map<Rule, Long> costsMore(Plan tried) {
     Map<Rule, Long> more = new EnumMap<>(Rule.class);
     tried.figures().costByRule().forEach((rule, amount) -> more.merge(rule, amount, Long::sum));
-    standing.figures().costByRule().forEach((rule, amount) -> more.merge(rule, -amount, Long::sum));
+    cheapest.figures().costByRule().forEach((rule, amount) -> more.merge(rule, -amount, Long::sum));
     return more;
   }
 

@@ -2,8 +2,11 @@ package pressweek.solver.offer;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
+import pressweek.data.plan.Run;
 import pressweek.data.problem.Deadline;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Problem;
@@ -37,17 +40,25 @@ final class Dues {
             lines.contains(job.id()) ? with(job, dueMin, job.deadline().weightHundredths()) : job);
   }
 
-  /** The new line wanted at once, the lateness of all others as it stands at the least. */
-  static Problem protecting(Problem problem, Collection<String> lines, Before before) {
+  /**
+   * The new line wanted at once, the lateness of all others made dear from where it stands.
+   *
+   * @param lines the jobs of the new line; empty for none
+   * @param stands runs of the others as they stand
+   */
+  static Problem protecting(Problem problem, Collection<String> lines, Collection<Run> stands) {
     int now = problem.plant().hours().startMin();
+    Map<String, Integer> ready = new HashMap<>();
+    stands.forEach(run -> ready.put(run.job(), run.readyMin()));
     return each(
         problem,
         job -> {
           Deadline was = job.deadline();
           int weight = Math.max(1, was.weightHundredths());
+          int least = Math.max(was.dueMin(), ready.getOrDefault(job.id(), was.dueMin()));
           return lines.contains(job.id())
               ? with(job, now, weight * EAGER)
-              : with(job, before.least(job.id(), was.dueMin()), weight * PROTECTED);
+              : with(job, least, weight * PROTECTED);
         });
   }
 

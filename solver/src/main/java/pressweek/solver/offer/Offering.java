@@ -14,7 +14,6 @@ import pressweek.data.problem.Job;
 import pressweek.data.problem.Option;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Unplaced;
-import pressweek.solver.Finishing;
 import pressweek.solver.Planner;
 import pressweek.solver.Watcher;
 import pressweek.solver.why.Reordering;
@@ -37,8 +36,8 @@ public final class Offering {
   private int tried;
   private int searches;
 
-  private Offering(Plan standing, Problem problem, Set<String> lines, int needMin) {
-    before = new Before(standing);
+  private Offering(Basis basis, Problem problem, Set<String> lines, int needMin) {
+    before = new Before(basis);
     unhurried = Dues.unhurried(problem, lines);
     this.lines = List.copyOf(lines);
     this.needMin = needMin;
@@ -46,41 +45,20 @@ public final class Offering {
   }
 
   /**
-   * The plan without a new line: its order carried out anew in the week that is left of it, whole,
-   * but without a bound, which was one of the whole week.
-   *
-   * @param plan the plan
-   * @param left what is left of its week
-   */
-  public static Plan standing(Plan plan, Problem left) {
-    Head head = plan.head();
-    Head unbound =
-        new Head(
-            head.number(),
-            head.replaces(),
-            head.madeMin(),
-            head.inputs(),
-            head.settings(),
-            List.of(),
-            false);
-    return Finishing.of(unbound, Replay.of(left, plan), plan.with(unbound));
-  }
-
-  /**
    * What can be offered.
    *
-   * @param standing the plan without the new line, as {@link #standing} gives it
+   * @param basis the plan without the new line
    * @param problem its problem with the jobs of the new line at the end, first parts first
    * @param needMin when the new line should be ready, minutes since 1970 UTC
    * @param each how long each of the two searches may take; its seed
    */
-  public static Offers of(Plan standing, Problem problem, int needMin, Settings each) {
+  public static Offers of(Basis basis, Problem problem, int needMin, Settings each) {
     Set<String> lines = new LinkedHashSet<>(problem.jobs().stream().map(Job::id).toList());
-    standing.problem().jobs().forEach(job -> lines.remove(job.id()));
+    basis.standing().problem().jobs().forEach(job -> lines.remove(job.id()));
     if (lines.isEmpty()) {
       throw new IllegalArgumentException("the problem has no new line");
     }
-    return new Offering(standing, problem, lines, needMin).offers(each);
+    return new Offering(basis, problem, lines, needMin).offers(each);
   }
 
   private Offers offers(Settings each) {
@@ -169,7 +147,7 @@ public final class Offering {
             && bests.unharmed().get().price().costsMore() <= 0;
     if (!asSoonAsAny) {
       Plan start = bests.unharmed().or(bests::soonest).orElseThrow().plan();
-      search(Dues.protecting(unhurried, lines, before), start, each);
+      search(Dues.protecting(unhurried, lines, before.standing().runs()), start, each);
     }
   }
 
@@ -184,10 +162,7 @@ public final class Offering {
 
   private void search(Problem leaning, Plan start, Settings each) {
     searches++;
-    Head head = before.standing().head();
-    Head limited =
-        new Head(
-            head.number(), head.replaces(), head.madeMin(), head.inputs(), each, List.of(), false);
+    Head limited = Basis.head(before.standing(), each);
     Plan found = new Planner(leaning).plan(limited, Optional.of(start), Watcher.NONE);
     Plan carried = Replay.of(unhurried, found);
     if (Reordering.broken(before.standing(), carried).isEmpty()) {

@@ -40,7 +40,7 @@ final class OfferingTest {
   private static final Settings FEW = new Settings(0, 20, 1);
   private static final int MONDAY = START + 15 * 60;
   private static final int TUESDAY = MONDAY + DAY;
-  private static final int WEEKS = 25;
+  private static final int WEEKS = 12;
 
   private static SmallPlant byHand() {
     return new SmallPlant()
@@ -61,8 +61,8 @@ final class OfferingTest {
   }
 
   private static Offers offers(Problem problem, JobBuilder line, int needMin) {
-    Plan standing = Offering.standing(Plans.of(problem, 30, 1), problem);
-    return Offering.of(standing, with(problem, line), needMin, FEW);
+    Basis basis = Basis.of(Plans.of(problem, 30, 1), problem, FEW);
+    return Offering.of(basis, with(problem, line), needMin, FEW);
   }
 
   @Test
@@ -138,8 +138,8 @@ final class OfferingTest {
   @Test
   void aProblemWithoutANewLineIsRefused() {
     Problem problem = byHand().build();
-    Plan standing = Offering.standing(Plans.of(problem, 30, 1), problem);
-    assertThatThrownBy(() -> Offering.of(standing, problem, MONDAY, FEW))
+    Basis basis = Basis.of(Plans.of(problem, 30, 1), problem, FEW);
+    assertThatThrownBy(() -> Offering.of(basis, problem, MONDAY, FEW))
         .isInstanceOf(IllegalArgumentException.class);
   }
 
@@ -149,16 +149,18 @@ final class OfferingTest {
     int paid = 0;
     for (long seed = 1; seed <= WEEKS; seed++) {
       Problem problem = DrawnWeeks.arranged(seed);
-      Plan standing = Offering.standing(Plans.of(problem, 30, seed), problem);
+      Basis basis = Basis.of(Plans.of(problem, 30, seed), problem, FEW);
+      Plan standing = basis.standing();
+      assertThat(standing.runs()).isEqualTo(Plans.of(problem, 30, seed).runs());
       Problem more = more(problem, (int) seed);
       int need = problem.plant().hours().startMin() + 2 * DAY;
-      Offers offers = Offering.of(standing, more, need, FEW);
+      Offers offers = Offering.of(basis, more, need, FEW);
       offers.unharmed().ifPresent(o -> assertThat(lateness(o.plan(), standing)).isEmpty());
       unharmed += offers.unharmed().isPresent() ? 1 : 0;
       offers.byNeed().ifPresent(o -> assertThat(o.readyMin()).isLessThanOrEqualTo(need));
       for (Offer offer : all(offers)) {
         assertThat(Audit.check(offer.plan().problem(), offer.plan())).as("seed %d", seed).isEmpty();
-        assertThat(offer.price().byRule()).isEqualTo(costs(offer.plan(), standing));
+        assertThat(offer.price().byRule()).isEqualTo(costs(offer.plan(), basis.cheapest()));
         assertThat(offer.price().later().stream().map(Later::line))
             .containsExactlyInAnyOrderElementsOf(lateness(offer.plan(), standing));
         paid += offer.harmsNobody() ? 0 : 1;

@@ -1,0 +1,133 @@
+package pressweek.solver.offer;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import pressweek.data.plan.Head;
+import pressweek.data.plan.Plan;
+import pressweek.data.plan.PlantWide;
+import pressweek.data.plan.Settings;
+import pressweek.data.problem.Job;
+import pressweek.data.problem.Problem;
+import pressweek.solver.Finishing;
+import pressweek.solver.Planner;
+import pressweek.solver.Watcher;
+import pressweek.solver.audit.Audit;
+import pressweek.solver.audit.Finding;
+import pressweek.solver.why.Reordering;
+import pressweek.solver.why.Replay;
+
+/**
+ * What offers are held against.
+ *
+ * @param standing the plan without a new line, from the present on: who becomes late is counted
+ *     from it
+ * @param cheapest the cheapest plan without a new line that a search as long as those for offers
+ *     found from it, or that plan itself: costs are counted from it, so that no offer is praised
+ *     for what could be saved without it as well
+ * @param drifted lines that are later in the standing plan than the plan itself says
+ */
+public record Basis(Plan standing, Plan cheapest, List<Later> drifted) {
+  public Basis {
+    drifted = List.copyOf(drifted);
+  }
+
+  /**
+   * What is left of a plan and stands.
+   *
+   * @param plan the plan
+   * @param left what is left of its week; the plan's own problem where nothing has begun
+   * @param each how long the search for the cheapest plan may take; its seed
+   */
+  public static Basis of(Plan plan, Problem left, Settings each) {
+    Plan unbound = plan.with(unbound(plan));
+    if (left.equals(plan.problem())) {
+      return new Basis(unbound, cheapest(unbound, each), List.of());
+    }
+    Set<String> ids = left.jobs().stream().map(Job::id).collect(Collectors.toSet());
+    Plan before =
+        unbound.withRuns(plan.runs().stream().filter(r -> ids.contains(r.job())).toList());
+    Plan replayed = Finishing.of(unbound.head(), Replay.of(left, plan), unbound);
+    List<Later> drifted = Before.later(before, replayed);
+    Plan standing = replayed;
+    if (!drifted.isEmpty() || isMoved(plan, left, replayed)) {
+      Plan kept = kept(unbound, before, left);
+      List<Later> of = Before.later(before, kept);
+      if (BETTER.compare(new Stood(kept, of), new Stood(replayed, drifted)) < 0) {
+        standing = kept;
+        drifted = of;
+      }
+    }
+    return new Basis(standing, cheapest(standing, each), drifted);
+  }
+
+  private record Stood(Plan plan, List<Later> drifted) {}
+
+  private static final Comparator<Stood> BETTER =
+      Comparator.<Stood>comparingInt(s -> s.drifted().size())
+          .thenComparingLong(s -> s.plan().figures().avoidableCost());
+
+  private static boolean isMoved(Plan plan, Problem left, Plan replayed) {
+    return plan.problem().plant().hours().startMin() != left.plant().hours().startMin()
+        && replayed.figures().avoidableCost() > 0;
+  }
+
+  /** The plan kept to as a search's start keeps to it: runs may wait for the time they had. */
+  private static Plan kept(Plan plan, Plan before, Problem left) {
+    Problem leaning = Dues.protecting(left, Set.of(), new HashSet<>(before.runs()));
+    Plan found =
+        new Planner(leaning)
+            .plan(
+                head(plan, new Settings(0, 1, plan.head().settings().seed())),
+                Optional.of(plan),
+                Watcher.NONE);
+    return Finishing.of(plan.head(), Replay.of(left, found), plan);
+  }
+
+  private static Plan cheapest(Plan standing, Settings each) {
+    Problem problem = standing.problem();
+    Plan found =
+        new Planner(problem).plan(head(standing, each), Optional.of(standing), Watcher.NONE);
+    Plan carried = Finishing.of(standing.head(), Replay.of(problem, found), standing);
+    boolean better = carried.figures().avoidableCost() < standing.figures().avoidableCost();
+    return better
+            && Reordering.broken(standing, carried).isEmpty()
+            && broken(standing).containsAll(broken(carried))
+        ? carried
+        : standing;
+  }
+
+  private static Set<String> broken(Plan plan) {
+    return Audit.check(plan.problem(), plan).stream()
+        .map(Finding::message)
+        .collect(Collectors.toSet());
+  }
+
+  /** The head of a plan without its bound, which was one of the whole week. */
+  private static Head unbound(Plan plan) {
+    Head head = plan.head();
+    PlantWide whole = head.plantWide();
+    PlantWide without =
+        new PlantWide(
+            whole.opened(), whole.held(), whole.dryings(), whole.charges(), Optional.empty());
+    return new Head(
+        head.number(),
+        head.replaces(),
+        head.madeMin(),
+        head.inputs(),
+        head.settings(),
+        List.of(),
+        false,
+        Optional.of(without).filter(w -> !w.equals(PlantWide.NONE)));
+  }
+
+  /** The plan's head with limits, without a bound, which was one of the whole week. */
+  static Head head(Plan plan, Settings limits) {
+    Head head = plan.head();
+    return new Head(
+        head.number(), head.replaces(), head.madeMin(), head.inputs(), limits, List.of(), false);
+  }
+}
