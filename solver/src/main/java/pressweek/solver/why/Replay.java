@@ -124,8 +124,10 @@ public final class Replay {
       int job = week.job(charged.get(i).id());
       if (job >= 0 && !placed[job] && runsSomewhere(job)) {
         placed[job] = true;
-        leftOut.put(
-            charged.get(i).id(), new LeftOut(charged.get(i), plan.unplacedCharges().get(i)));
+        // By this problem's rates, which need not be those of the plan.
+        String because = plan.unplacedCharges().get(i).because();
+        Charge charge = new Charge(Rule.UNPLACED, week.unplacedCost(job), because);
+        leftOut.put(charged.get(i).id(), new LeftOut(charged.get(i), charge));
       }
     }
   }
