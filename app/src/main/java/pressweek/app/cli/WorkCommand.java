@@ -68,17 +68,16 @@ final class WorkCommand implements Callable<Integer> {
     CountDownLatch stop = new CountDownLatch(1);
     Interrupt interrupt = new Interrupt(stop::countDown);
     Runtime.getRuntime().addShutdownHook(interrupt);
-    int done;
     try (Worker worker = new Worker(opened, settings)) {
       worker.start();
       err.println(settings.name() + " works; Ctrl-C ends it");
       err.flush();
       untilIdle(worker, stop);
-      done = worker.done();
+      spec.commandLine().getOut().println(Counts.of(worker.done(), "task") + " done");
+      spec.commandLine().getOut().flush();
+    } finally {
+      interrupt.finished(ExitCode.DONE);
     }
-    spec.commandLine().getOut().println(Counts.of(done, "task") + " done");
-    spec.commandLine().getOut().flush();
-    interrupt.finished(ExitCode.DONE);
     return ExitCode.DONE;
   }
 

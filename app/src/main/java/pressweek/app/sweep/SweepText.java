@@ -76,7 +76,8 @@ public final class SweepText {
 
   private static String name(Sweep.Case each) {
     String folder = each.folder().replaceAll("[/\\\\]+$", "").replaceAll(".*[/\\\\]", "");
-    return each.scenario().isEmpty() ? folder : folder + " " + each.scenario();
+    String scenario = each.scenario().replaceAll("\\.json$", "");
+    return scenario.isEmpty() ? folder : folder + " " + scenario;
   }
 
   private static boolean hasMoney(SweepFigures figures) {

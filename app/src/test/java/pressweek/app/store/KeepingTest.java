@@ -198,7 +198,7 @@ abstract class KeepingTest {
     StoreTrouble trouble = catchThrowableOfType(StoreTrouble.class, () -> Store.open(target));
     assertThat(trouble.kind()).isEqualTo(StoreTrouble.Kind.NEWER);
     assertThat(trouble)
-        .hasMessageContaining("schema 99; this one knows 2")
+        .hasMessageContaining("schema 99; this one knows 3")
         .hasMessageContaining("Open it with that version");
     execute(target, "DELETE FROM schema_steps WHERE version = '99'");
     try (Store store = Store.open(target)) {

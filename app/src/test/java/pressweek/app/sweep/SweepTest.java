@@ -151,7 +151,7 @@ final class SweepTest {
     assertThat(swept.results()).hasSize(2);
     assertThat(SweepText.of(swept))
         .contains("quillback-small saturday")
-        .contains("none.json is not a file")
+        .contains("quillback-small none: ")
         .contains("bad.json");
   }
 
