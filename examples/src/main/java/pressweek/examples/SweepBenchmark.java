@@ -32,9 +32,9 @@ public final class SweepBenchmark {
   private static final Path WEEK = Path.of("examples", "quillback-week");
   private static final int NOW = 29_000_000;
   private static final int WARM = 20;
-  private static final int TRIVIAL = 300;
-  private static final int WHOLE = 24;
-  private static final int WHOLE_STEPS = 60_000;
+  private static final int TRIVIAL = 200;
+  private static final int WHOLE = 16;
+  private static final int WHOLE_STEPS = 500;
 
   private final List<String> lines = new ArrayList<>();
   private long seed = 1;
