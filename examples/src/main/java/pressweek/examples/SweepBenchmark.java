@@ -1,6 +1,7 @@
 package pressweek.examples;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -69,6 +70,11 @@ public final class SweepBenchmark {
         times(name, one, two);
       }
     }
+    lines.add(
+        String.format(
+            Locale.ROOT,
+            "- load of the machine at the end: %.1f; one worker makes about 1 of it",
+            ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage()));
     new ResultsFile(Path.of("examples", "benchmarks", "RESULTS.md")).replace("Sweeps", table());
   }
 

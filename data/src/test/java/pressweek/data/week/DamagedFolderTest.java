@@ -48,7 +48,10 @@ class DamagedFolderTest {
     List<Path> files;
     try (Stream<Path> all = Files.list(WEEK)) {
       files =
-          all.filter(f -> !f.toString().endsWith(".md")).sorted(Comparator.naturalOrder()).toList();
+          all.filter(Files::isRegularFile)
+              .filter(f -> !f.toString().endsWith(".md"))
+              .sorted(Comparator.naturalOrder())
+              .toList();
     }
     for (Path file : files) {
       Files.writeString(temp.resolve(file.getFileName()), Files.readString(file));
