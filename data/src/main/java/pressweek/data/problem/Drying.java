@@ -1,6 +1,7 @@
 package pressweek.data.problem;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Drying as far as the planner counts it.
@@ -23,12 +24,26 @@ public record Drying(List<Feed> dryers, List<Dried> materials, int cleanMin) {
    *
    * @param dryer dryer
    * @param presses presses that it may feed
+   * @param holds what it holds at the start of the plan; empty where that follows from the barrels
    */
-  public record Feed(String dryer, List<String> presses) {
+  public record Feed(String dryer, List<String> presses, Optional<Held> holds) {
     public Feed {
       presses = List.copyOf(presses);
     }
+
+    /** A dryer of which nobody said what it holds. */
+    public Feed(String dryer, List<String> presses) {
+      this(dryer, presses, Optional.empty());
+    }
   }
+
+  /**
+   * What a dryer holds at the start of a plan.
+   *
+   * @param content the content
+   * @param dryFromMin when it is dry, minutes since 1970 UTC
+   */
+  public record Held(String content, int dryFromMin) {}
 
   /**
    * A material that is dried.

@@ -1,5 +1,7 @@
 package pressweek.data.problem;
 
+import java.util.OptionalInt;
+
 /**
  * A mold trial: it books a press, a mold and setters, and leaves the press as it found it.
  *
@@ -9,6 +11,18 @@ package pressweek.data.problem;
  * @param toMin first minute after it
  * @param setters setters who are with it all the time
  * @param reason in words
+ * @param inspectors inspectors who are with it all the time; empty for none
  */
 public record Trial(
-    String press, String mold, int fromMin, int toMin, int setters, String reason) {}
+    String press,
+    String mold,
+    int fromMin,
+    int toMin,
+    int setters,
+    String reason,
+    OptionalInt inspectors) {
+  /** A trial without an inspector. */
+  public Trial(String press, String mold, int fromMin, int toMin, int setters, String reason) {
+    this(press, mold, fromMin, toMin, setters, reason, OptionalInt.empty());
+  }
+}

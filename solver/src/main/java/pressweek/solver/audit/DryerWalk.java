@@ -41,11 +41,33 @@ final class DryerWalk {
         time(run, earlier, before.isEmpty() ? 0 : week.problem().arranged().drying().cleanMin());
       }
       said(run, dries);
+      boolean first = earlier.stream().allMatch(e -> e.dried().content().equals(atStart));
+      if (first && !run.stay().running() && before.equals(run.dried().content())) {
+        feed.holds().ifPresent(held -> dry(run, held));
+      }
+    }
+  }
+
+  /** What the dryer holds at the start of the plan may not be dry yet. */
+  private void dry(Fed run, Drying.Held held) {
+    if (run.startMin() < held.dryFromMin()) {
+      findings.add(
+          Rule.DRYER,
+          run.stay().run(),
+          "starts %s; %s in dryer %s is dry from %s"
+              .formatted(
+                  week.clock().text(run.startMin()),
+                  held.content(),
+                  feed.dryer(),
+                  week.clock().text(held.dryFromMin(), run.startMin())));
     }
   }
 
   /** What is in the dryer when the plan starts; empty when nothing is known to be. */
   private String atStart() {
+    if (feed.holds().isPresent()) {
+      return feed.holds().get().content();
+    }
     Drying drying = week.problem().arranged().drying();
     return feed.presses().stream()
         .filter(press -> feed.equals(first(drying, press)))

@@ -18,6 +18,13 @@ final class InspectorCheck {
     Balance inspectors = new Balance();
     week.shifts()
         .forEach(shift -> inspectors.add(shift.span(), shift.shift().inspectors().orElse(0)));
+    week.problem()
+        .arranged()
+        .trials()
+        .forEach(
+            trial ->
+                inspectors.add(
+                    new Span(trial.fromMin(), trial.toMin()), -trial.inspectors().orElse(0)));
     List<Work> works = works(week);
     for (Work work : works) {
       work.working().within(work.span()).forEach(span -> inspectors.take(span, 1));

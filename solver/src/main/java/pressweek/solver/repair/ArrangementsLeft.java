@@ -3,6 +3,7 @@ package pressweek.solver.repair;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Run;
@@ -41,10 +42,13 @@ final class ArrangementsLeft {
         links,
         was.surplus(),
         was.opening(),
-        new Arrangements.Settled(was.drying(), terms(was.terms(), left)));
+        new Arrangements.Settled(DryersLeft.of(plan, clock.nowMin()), terms(was.terms(), left)));
   }
 
-  /** A change under way books its setter, its press and its mold until it ends, as a trial does. */
+  /**
+   * A change under way books its setter, its press and its mold until it ends, as a trial does; the
+   * other work that a setter's share leaves after a change books him, too.
+   */
   private List<Trial> trials(List<Trial> was) {
     List<Trial> trials = new ArrayList<>(was);
     if (!plan.problem().plant().crew().settersChecked()) {
@@ -52,22 +56,55 @@ final class ArrangementsLeft {
     }
     for (Progress progress : standing.runs()) {
       Run run = progress.run();
+      int minutes = run.change().minutes();
       if (progress.stage() == Stage.CHANGING && progress.atMin() > clock.nowMin()) {
-        trials.add(
-            new Trial(
-                run.press(),
-                run.mold(),
-                clock.nowMin(),
-                progress.atMin(),
-                1,
-                "change for " + run.job() + " goes on"));
+        String reason = "change for " + run.job() + " goes on";
+        book(trials, run.press(), run.mold(), progress.atMin(), reason);
+        rest(trials, progress.atMin(), minutes);
+        check(trials, run, progress.atMin());
+      } else if (progress.stage() != Stage.WAITING && minutes > 0) {
+        rest(trials, run.change().endMin(), minutes);
       }
     }
     for (Standing.TakenOff off : standing.takenOff()) {
-      trials.add(
-          new Trial(off.press(), off.mold(), clock.nowMin(), off.untilMin(), 1, "comes off"));
+      book(trials, off.press(), off.mold(), off.untilMin(), "comes off");
+      rest(trials, off.untilMin(), clock.dismountMin(off.mold()));
     }
+    plan.dismounts().stream()
+        .filter(d -> d.endMin() <= clock.nowMin())
+        .forEach(d -> rest(trials, d.endMin(), d.minutes()));
     return trials;
+  }
+
+  private void book(List<Trial> trials, String press, String mold, int to, String reason) {
+    trials.add(new Trial(press, mold, clock.nowMin(), to, 1, reason));
+  }
+
+  /** The inspector of a change under way is with its last working minutes. */
+  private void check(List<Trial> trials, Run run, int end) {
+    int minutes = plan.problem().plant().changes().firstArticleMin();
+    boolean checked =
+        plan.problem().plant().hours().shifts().stream().anyMatch(s -> s.inspectors().isPresent());
+    if (!checked || minutes == 0 || !Work.exchanges(run.change())) {
+      return;
+    }
+    WorkSpans hours = clock.press(run.press());
+    int from = end;
+    while (from > clock.nowMin() && hours.between(from, end) < minutes) {
+      from--;
+    }
+    String reason = "first article of " + run.job();
+    trials.add(new Trial("", "", from, end, 0, reason, OptionalInt.of(1)));
+  }
+
+  /** The other work of the setter of a change that ends at a time. */
+  private void rest(List<Trial> trials, int end, int minutes) {
+    int share = plan.problem().plant().crew().setterSharePct();
+    int rest = (minutes * (100 - share) + share - 1) / share;
+    int from = Math.max(clock.nowMin(), end);
+    if (end + rest > from) {
+      trials.add(new Trial("", "", from, end + rest, 1, "other work of a setter after a change"));
+    }
   }
 
   private List<ServicesLeft.Shots> shots() {

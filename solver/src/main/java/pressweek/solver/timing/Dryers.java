@@ -3,6 +3,7 @@ package pressweek.solver.timing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import pressweek.data.problem.Drying;
 import pressweek.data.problem.Problem;
 import pressweek.solver.rules.Names;
@@ -22,6 +23,7 @@ final class Dryers {
   private final int cleanMin;
   private final int start;
   private final int[] heldAtStart;
+  private final int[] dryAtStart;
   private final List<String> contents = new ArrayList<>();
 
   private final int[] held;
@@ -67,6 +69,10 @@ final class Dryers {
       feeding[p] = feeds.get(p).stream().mapToInt(Integer::intValue).toArray();
     }
     heldAtStart = heldAtStart(drying, week);
+    dryAtStart =
+        drying.dryers().stream()
+            .mapToInt(f -> f.holds().map(h -> Math.max(start, h.dryFromMin())).orElse(start))
+            .toArray();
     held = new int[n];
     until = new int[n];
     dryFrom = new int[n];
@@ -77,6 +83,11 @@ final class Dryers {
     int[] at = new int[drying.dryers().size()];
     for (int d = 0; d < at.length; d++) {
       at[d] = EMPTY;
+      Optional<Drying.Held> said = drying.dryers().get(d).holds();
+      if (said.isPresent()) {
+        at[d] = content(said.get().content());
+        continue;
+      }
       for (String press : drying.dryers().get(d).presses()) {
         int p = week.names.press(press);
         int there = content[week.standingMaterial[p]];
@@ -88,6 +99,14 @@ final class Dryers {
     return at;
   }
 
+  /** The number of a content, which no run of the week may need. */
+  private int content(String name) {
+    if (!contents.contains(name)) {
+      contents.add(name);
+    }
+    return contents.indexOf(name);
+  }
+
   void name(Snapshot.Changing all) {
     all.add(held, until, dryFrom, othersUntil);
   }
@@ -95,7 +114,7 @@ final class Dryers {
   void reset() {
     System.arraycopy(heldAtStart, 0, held, 0, held.length);
     Arrays.fill(until, start);
-    Arrays.fill(dryFrom, start);
+    System.arraycopy(dryAtStart, 0, dryFrom, 0, dryFrom.length);
     Arrays.fill(othersUntil, start);
   }
 

@@ -46,20 +46,22 @@ final class WorkTimes {
 
   /** How many setters are in the house, from when on. */
   List<Step> setters() {
-    return steps(Shift::setters, problem.arranged().trials());
+    return steps(Shift::setters, Trial::setters);
   }
 
   /** How many inspectors are in the house. */
   List<Step> inspectors() {
-    return steps(s -> s.inspectors().orElse(0), List.of());
+    return steps(s -> s.inspectors().orElse(0), t -> t.inspectors().orElse(0));
   }
 
   /** Thousandths of operators in the house. */
   List<Step> operators() {
-    return steps(Shift::operatorThousandths, List.of());
+    return steps(Shift::operatorThousandths, t -> 0);
   }
 
-  private List<Step> steps(ToIntFunction<Shift> people, List<Trial> trials) {
+  private List<Step> steps(ToIntFunction<Shift> people, ToIntFunction<Trial> booked) {
+    List<Trial> trials =
+        problem.arranged().trials().stream().filter(t -> booked.applyAsInt(t) > 0).toList();
     int[] edges =
         IntStream.concat(
                 attended.stream().flatMapToInt(w -> IntStream.of(w.from(), w.to())),
@@ -74,7 +76,7 @@ final class WorkTimes {
         count += w.from() <= edge && edge < w.to() ? people.applyAsInt(w.shift()) : 0;
       }
       for (Trial t : trials) {
-        count -= t.fromMin() <= edge && edge < t.toMin() ? t.setters() : 0;
+        count -= t.fromMin() <= edge && edge < t.toMin() ? booked.applyAsInt(t) : 0;
       }
       steps.add(new Step(edge, Math.max(0, count)));
     }
