@@ -1,9 +1,11 @@
 package pressweek.solver;
 
+import java.util.List;
 import java.util.Optional;
 import pressweek.data.plan.Head;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.PlantWide;
+import pressweek.data.problem.Problem;
 import pressweek.solver.repair.RunNumbers;
 
 /** Gives a plan that was put into order by hand what a searched one has. */
@@ -12,7 +14,8 @@ public final class Finishing {
 
   /**
    * The plan with lots to pull, run numbers that stay with their lines, and the bound of the plan
-   * that it comes from, which is of the same week.
+   * that it comes from where both are of the same week; what has been proved of another week says
+   * nothing of this one.
    *
    * @param head who the plan is; what it decides as a whole is filled in
    * @param ordered a plan as it came of an order
@@ -31,7 +34,9 @@ public final class Finishing {
             whole.held(),
             whole.dryings(),
             whole.charges(),
-            from.head().plantWide().bound());
+            isSameWeek(ordered.problem(), from.problem())
+                ? from.head().plantWide().bound()
+                : Optional.empty());
     return new Head(
         head.number(),
         head.replaces(),
@@ -41,5 +46,11 @@ public final class Finishing {
         head.references(),
         head.stopped(),
         Optional.of(bounded).filter(w -> !w.equals(PlantWide.NONE)));
+  }
+
+  /** Whether two weeks are the same but for promises, of which no bound makes use. */
+  private static boolean isSameWeek(Problem one, Problem other) {
+    return one.with(one.floor().withPromises(List.of()))
+        .equals(other.with(other.floor().withPromises(List.of())));
   }
 }
