@@ -138,7 +138,8 @@ final class RandomArrangements {
             from,
             from + HOUR * (1 + random.nextInt(5)),
             random.nextInt(3),
-            "trial"));
+            "trial",
+            OptionalInt.empty()));
   }
 
   private List<Link> links() {

@@ -20,9 +20,4 @@ public record Trial(
     int toMin,
     int setters,
     String reason,
-    OptionalInt inspectors) {
-  /** A trial without an inspector. */
-  public Trial(String press, String mold, int fromMin, int toMin, int setters, String reason) {
-    this(press, mold, fromMin, toMin, setters, reason, OptionalInt.empty());
-  }
-}
+    OptionalInt inspectors) {}

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import pressweek.data.files.DowntimeRow;
@@ -76,7 +77,8 @@ final class ArrangementsBuilder {
                     clock.minute(row.from()),
                     clock.minute(row.to()),
                     row.setters(),
-                    row.reason()))
+                    row.reason(),
+                    OptionalInt.empty()))
         .toList();
   }
 

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -127,7 +128,8 @@ class PlanFileTest {
             List.of(new CountedThing("PIN", 2)),
             List.of(new DeviceNeed("M1", "OIL")),
             List.of(new MoldService("M1", -40, 50_000, 480)),
-            List.of(new Trial("P1", "M2", start + 60, start + 120, 1, "new gate")),
+            List.of(
+                new Trial("P1", "M2", start + 60, start + 120, 1, "new gate", OptionalInt.empty())),
             List.of(new Link("A/1/2", "A/1/1", 240)),
             List.of(new Surplus("M2", "B", 2)),
             new Opening(List.of(new Opening.Overtime("all", 21_000_000)), List.of("ghost")),

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -136,7 +137,7 @@ class ArrangementsBuilderTest {
         "P1,2026-12-01T06:00,2026-12-01T08:00,new gate,trial,M2,2");
     int six = SmallPlant.START + SmallPlant.DAY + 360;
     assertThat(arranged().trials())
-        .containsExactly(new Trial("P1", "M2", six, six + 120, 2, "new gate"));
+        .containsExactly(new Trial("P1", "M2", six, six + 120, 2, "new gate", OptionalInt.empty()));
     assertThat(plant.problem().floor().downtime()).isEmpty();
   }
 

@@ -77,7 +77,7 @@ final class ArrangementsLeft {
   }
 
   private void book(List<Trial> trials, String press, String mold, int to, String reason) {
-    trials.add(new Trial(press, mold, clock.nowMin(), to, 1, reason));
+    trials.add(new Trial(press, mold, clock.nowMin(), to, 1, reason, OptionalInt.empty()));
   }
 
   /** The inspector of a change under way is with its last working minutes. */
@@ -103,7 +103,15 @@ final class ArrangementsLeft {
     int rest = (minutes * (100 - share) + share - 1) / share;
     int from = Math.max(clock.nowMin(), end);
     if (end + rest > from) {
-      trials.add(new Trial("", "", from, end + rest, 1, "other work of a setter after a change"));
+      trials.add(
+          new Trial(
+              "",
+              "",
+              from,
+              end + rest,
+              1,
+              "other work of a setter after a change",
+              OptionalInt.empty()));
     }
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
@@ -67,7 +68,14 @@ class AbsurdWholeTest {
         List.of(new DeviceNeed(id(random), "heater"), new DeviceNeed("M1", "heater")),
         List.of(new MoldService(id(random), number(random), number(random), number(random))),
         List.of(
-            new Trial("P1", id(random), number(random), number(random), number(random), "trial")),
+            new Trial(
+                "P1",
+                id(random),
+                number(random),
+                number(random),
+                number(random),
+                "trial",
+                OptionalInt.empty())),
         List.of(new Link(id(random), id(random), number(random))),
         List.of(),
         given.opening(),

@@ -9,6 +9,7 @@ import static pressweek.solver.audit.Parts.pace;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.ChangeKind;
 import pressweek.data.plan.Plan;
@@ -25,7 +26,9 @@ class TrialTest {
             job("B/1", "ABS RD", option("P2 M2", pace(60, 0, 0), making(0))));
     problem = Edited.set(problem, "plant.crew.settersChecked", true);
     problem = Edited.set(problem, "plant.hours.shifts[early].setters", 1);
-    Trial trial = new Trial("P1", "M2", at("Mon 08:00"), at("Mon 09:00"), 1, "first shots");
+    Trial trial =
+        new Trial(
+            "P1", "M2", at("Mon 08:00"), at("Mon 09:00"), 1, "first shots", OptionalInt.empty());
     return Arranged.set(problem, "trials", List.of(trial));
   }
 
@@ -81,7 +84,15 @@ class TrialTest {
         Arranged.set(
             other,
             "trials",
-            List.of(new Trial("P1", "M3", at("Mon 08:00"), at("Mon 09:00"), 1, "first shots")));
+            List.of(
+                new Trial(
+                    "P1",
+                    "M3",
+                    at("Mon 08:00"),
+                    at("Mon 09:00"),
+                    1,
+                    "first shots",
+                    OptionalInt.empty())));
     Plan plan = plan(other, onP1("Mon 10:00"), onP2("Mon 07:50", "Mon 09:00", "Mon 10:00"));
     assertThat(TinyWeek.told(plan))
         .containsExactly(
@@ -99,7 +110,15 @@ class TrialTest {
         Arranged.set(
             other,
             "trials",
-            List.of(new Trial("P1", "M3", at("Mon 08:00"), at("Mon 09:00"), 1, "first shots")));
+            List.of(
+                new Trial(
+                    "P1",
+                    "M3",
+                    at("Mon 08:00"),
+                    at("Mon 09:00"),
+                    1,
+                    "first shots",
+                    OptionalInt.empty())));
     Plan plan = plan(other, onP1("Mon 10:00"), onP2("Mon 06:50", "Mon 08:00", "Mon 09:00"));
     assertThat(TinyWeek.told(plan)).isEmpty();
   }

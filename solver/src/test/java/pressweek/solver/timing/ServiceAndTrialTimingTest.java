@@ -7,6 +7,7 @@ import static pressweek.solver.timing.Arranged.carryOut;
 import static pressweek.solver.timing.Arranged.sideBySide;
 import static pressweek.solver.timing.Arranged.work;
 
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.Cause;
 import pressweek.data.plan.Run;
@@ -95,7 +96,10 @@ final class ServiceAndTrialTimingTest {
             .job(work("1").earliest(earliest).on("P1", "M1", minutes))
             .job(work("2").earliest(earliest).on("P2", "M2", minutes))
             .build()
-            .with(Arranged.trial(new Trial("P1", "M2", START + 100, START + 200, 1, "trial")));
+            .with(
+                Arranged.trial(
+                    new Trial(
+                        "P1", "M2", START + 100, START + 200, 1, "trial", OptionalInt.empty())));
     return sideBySide(problem);
   }
 
@@ -106,7 +110,10 @@ final class ServiceAndTrialTimingTest {
             .crew(new Crew(true, false, 100, false, 30))
             .job(work("1").earliest(earliest).on("P2", "M1", 100))
             .build()
-            .with(Arranged.trial(new Trial("P1", "M2", START + 100, START + 200, 1, "trial")));
+            .with(
+                Arranged.trial(
+                    new Trial(
+                        "P1", "M2", START + 100, START + 200, 1, "trial", OptionalInt.empty())));
     return carryOut(problem, new int[] {}, new int[] {0}).runs().get(0);
   }
 }
