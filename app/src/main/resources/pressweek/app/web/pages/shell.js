@@ -60,10 +60,11 @@ export function PrintLine({ who, title, plan }) {
     <span>${plan ? `plan ${plan}` : ''}</span><span>printed ${at}</span></div></div>`;
 }
 
+/** The bar and the page's own element; a page may bring them along, so that something is seen at once. */
 function frame() {
-  const bar = document.createElement('header');
+  const bar = document.querySelector('header.topbar') || document.createElement('header');
   bar.className = 'topbar';
-  const main = document.createElement('main');
+  const main = document.querySelector('main') || document.createElement('main');
   main.id = 'main';
   main.tabIndex = -1;
   document.body.append(bar, main);
