@@ -43,6 +43,14 @@ final class WallSpeed implements AutoCloseable {
       return [Math.round(box.left + box.width / 2), Math.round(box.top + box.height / 2), seen.length];
       """;
 
+  /** The middle of the strips that are seen, and half their width and height. */
+  private static final String MIDDLE =
+      """
+      const { left, right, top, bottom } = document.querySelector('.wall').getBoundingClientRect();
+      const [names, axis] = ['.names', '.axis'].map((css) => document.querySelector(css).getBoundingClientRect());
+      return [(names.right + right) / 2, (axis.bottom + bottom) / 2, (right - names.right) / 2, (bottom - axis.bottom) / 2];
+      """;
+
   private static final String FRAMES =
       """
       window.frames60 = [];
@@ -99,12 +107,14 @@ final class WallSpeed implements AutoCloseable {
   }
 
   /**
-   * Takes a run up, carries it about the wall for some three seconds and leaves it where it was.
+   * Takes a run up, carries it about for some three seconds and leaves it where it was.
    *
    * @param which which of the bars that are seen, from 0 to 1
+   * @param reach how far from the middle of the wall towards its edges, 0 to 1; near an edge the
+   *     wall scrolls by itself
    * @return milliseconds of each frame meanwhile
    */
-  List<Double> drag(double which) throws InterruptedException {
+  List<Double> drag(double which, double reach) throws InterruptedException {
     List<?> at = (List<?>) driver.executeScript(BAR, which);
     int x = (int) number(at.get(0));
     int y = (int) number(at.get(1));
@@ -116,13 +126,14 @@ final class WallSpeed implements AutoCloseable {
         .equals(true)) {
       throw new IllegalStateException("no run was taken up at " + x + ", " + y);
     }
+    List<?> wall = (List<?>) driver.executeScript(MIDDLE);
     driver.executeScript(FRAMES);
     for (int i = 0; i < STEPS; i++) {
       double turn = 2 * Math.PI * i / STEPS;
       mouse(
           "mouseMoved",
-          (int) (700 + 380 * Math.sin(3 * turn)),
-          (int) (440 + 210 * Math.sin(2 * turn)),
+          (int) (number(wall.get(0)) + reach * number(wall.get(2)) * Math.sin(3 * turn)),
+          (int) (number(wall.get(1)) + reach * number(wall.get(3)) * Math.sin(2 * turn)),
           1);
       Thread.sleep(STEP_MS);
     }
