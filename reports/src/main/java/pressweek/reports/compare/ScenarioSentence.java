@@ -3,6 +3,8 @@ package pressweek.reports.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import pressweek.data.problem.OrderLine;
 import pressweek.data.problem.Rates;
 import pressweek.reports.compare.PlanFigures.Delivery;
 import pressweek.reports.hours.Minutes;
@@ -64,8 +66,31 @@ public final class ScenarioSentence {
     return tried.plans().stream()
         .flatMap(p -> p.findings().stream())
         .findFirst()
-        .map(f -> "no plan that keeps every hard rule was found: " + f + ".")
+        .map(f -> "no plan that keeps every hard rule was found: " + f + "." + cure(tried))
         .orElse("not planned.");
+  }
+
+  /** What to add to a scenario that the floor's promises stand against. */
+  private static String cure(Tried tried) {
+    List<OrderLine> lines = tried.promisesAgainst();
+    if (lines.isEmpty()) {
+      return "";
+    }
+    String drops =
+        lines.stream()
+            .map(
+                l ->
+                    "{\"file\": \"promised.csv\", \"where\": {\"order\": \"%s\", \"line\": \"%s\"}}"
+                        .formatted(quoted(l.order()), quoted(l.line())))
+            .collect(Collectors.joining(", "));
+    return (lines.size() == 1 ? " Its promise" : " Their promises")
+        + " in promised.csv cannot be kept; to plan without, add to the scenario: \"drop\": ["
+        + drops
+        + "]";
+  }
+
+  private static String quoted(String text) {
+    return text.replace("\\", "\\\\").replace("\"", "\\\"");
   }
 
   private record Claim(String words, Certainty certainty) {}

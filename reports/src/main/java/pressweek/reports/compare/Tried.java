@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import pressweek.data.problem.OrderLine;
 import pressweek.reports.schedule.PlanBook;
 
 /**
@@ -30,10 +31,17 @@ public record Tried(
    * @param book the plan
    * @param figures its figures
    * @param findings hard rules that an audit found broken, in words; such a plan is not shown
+   * @param promises order lines whose promise is not kept, where that is all that was found
    */
-  public record Planned(long seed, PlanBook book, PlanFigures figures, List<String> findings) {
+  public record Planned(
+      long seed,
+      PlanBook book,
+      PlanFigures figures,
+      List<String> findings,
+      List<OrderLine> promises) {
     public Planned {
       findings = List.copyOf(findings);
+      promises = List.copyOf(promises);
     }
 
     /** True when the audit found nothing. */
@@ -50,6 +58,17 @@ public record Tried(
   /** How many plans break a hard rule. */
   public int broken() {
     return plans.size() - sound().size();
+  }
+
+  /**
+   * The order lines whose promises stand against every plan; none when a plan is sound, or breaks
+   * another rule.
+   */
+  public List<OrderLine> promisesAgainst() {
+    boolean only = plans.stream().noneMatch(p -> p.promises().isEmpty());
+    return only
+        ? plans.stream().flatMap(p -> p.promises().stream()).distinct().toList()
+        : List.of();
   }
 
   /** The cheapest of the sound plans, the first seed of several; empty when there is none. */
