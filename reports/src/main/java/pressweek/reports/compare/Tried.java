@@ -1,7 +1,10 @@
 package pressweek.reports.compare;
 
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -44,6 +47,17 @@ public record Tried(
       promises = List.copyOf(promises);
     }
 
+    /** How many of these lines are ready when they are due, or before. */
+    int onTime(Set<String> lines) {
+      Map<String, Integer> due = new HashMap<>();
+      book.plan().problem().jobs().forEach(j -> due.put(j.id(), j.deadline().dueMin()));
+      return (int)
+          book.plan().runs().stream()
+              .filter(r -> lines.contains(r.job()))
+              .filter(r -> r.readyMin() <= due.getOrDefault(r.job(), Integer.MIN_VALUE))
+              .count();
+    }
+
     /** True when the audit found nothing. */
     public boolean sound() {
       return findings.isEmpty();
@@ -82,6 +96,27 @@ public record Tried(
     return sound().stream()
         .filter(p -> seeds.contains(p.seed()))
         .map(p -> figure.of(p.figures()))
+        .toList();
+  }
+
+  /** The order lines of its week, those that could not be planned as well; none without a plan. */
+  Set<String> lines() {
+    Set<String> lines = new HashSet<>();
+    best()
+        .ifPresent(
+            b -> {
+              b.book().plan().problem().jobs().forEach(job -> lines.add(job.id()));
+              b.book().plan().unplaced().forEach(line -> lines.add(line.id()));
+            });
+    return lines;
+  }
+
+  /** How many of these lines each sound plan has on time whose seed the other has, too. */
+  List<Double> onTime(Set<String> lines, Tried beside) {
+    Set<Long> seeds = beside.sound().stream().map(Planned::seed).collect(Collectors.toSet());
+    return sound().stream()
+        .filter(p -> seeds.contains(p.seed()))
+        .map(p -> (double) p.onTime(lines))
         .toList();
   }
 
