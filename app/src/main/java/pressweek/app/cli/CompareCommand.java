@@ -32,7 +32,7 @@ import pressweek.reports.compare.Tried;
     description = {
       "Plans the plant's folder as it stands and with each scenario on top, with the same effort and several seeds, and says what each would bring and whether that is more than the search itself varies. Scenario files: docs/scenario-files.md.",
       "Ctrl-C compares what is there so far.",
-      "Exit: 0 all placed and on time, 1 lines unplaced or late in a plan that is shown, 2 bad input or arguments, 3 a bug, or a plan that the audit rejects, as where a promise cannot be kept."
+      "Exit: 0 all placed and on time, 1 lines unplaced or late in a plan that is shown, or a scenario in which a promise cannot be kept, 2 bad input or arguments, 3 a bug, or a plan that the audit rejects otherwise."
     },
     mixinStandardHelpOptions = true)
 final class CompareCommand implements Callable<Integer> {
@@ -108,6 +108,7 @@ final class CompareCommand implements Callable<Integer> {
       err.println("nothing planned: " + Counts.of(read.errors().size(), "error"));
       return ExitCode.BAD_INPUT;
     }
+    read.warnings().forEach(w -> err.println("note: " + w));
     Effort effort = new Effort(settings, seeds, Moments.present());
     ScenarioPlanner planner = new ScenarioPlanner(read.weeks(), effort, before);
     Interrupt interrupt = new Interrupt(planner::stop);
@@ -165,10 +166,17 @@ final class CompareCommand implements Callable<Integer> {
     return reading.plan();
   }
 
-  /** The worst of the plans that are shown; a plan that the audit rejected is a bug. */
+  /** The worst of the plans that are shown; a rejected plan is a bug, save for a promise. */
   private static int exitCode(SideBySide all) {
-    if (all.all().stream().anyMatch(t -> t.broken() > 0)) {
+    boolean bug =
+        all.base().broken() > 0
+            || all.scenarios().stream()
+                .anyMatch(t -> t.broken() > 0 && t.promisesAgainst().isEmpty());
+    if (bug) {
       return ExitCode.BUG;
+    }
+    if (all.scenarios().stream().anyMatch(t -> t.broken() > 0)) {
+      return ExitCode.UNPLACED;
     }
     return all.shown().stream()
         .map(Tried::best)

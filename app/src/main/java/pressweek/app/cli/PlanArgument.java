@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import pressweek.app.plan.EarlierPlans;
+import pressweek.data.files.Folder;
+import pressweek.data.plan.Plan;
 
 /** A plan.json that a command is given. */
 final class PlanArgument {
@@ -25,5 +27,17 @@ final class PlanArgument {
           spec.commandLine(), file + ": " + why + "; expected a plan.json");
     }
     return named;
+  }
+
+  /** A plan of another plant is a bad argument; a plant without a name may be any. */
+  static void checkPlant(CommandSpec spec, Path file, Plan plan, Folder folder) {
+    String seen = plan.problem().plant().name();
+    String expected = folder.plant().name();
+    if (!seen.isEmpty() && !expected.isEmpty() && !seen.equals(expected)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "%s: the plan is of plant \"%s\"; expected one of \"%s\", the plant of folder %s"
+              .formatted(file, seen, expected, folder.path()));
+    }
   }
 }

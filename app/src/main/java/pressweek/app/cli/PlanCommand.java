@@ -64,7 +64,7 @@ final class PlanCommand implements Callable<Integer> {
       paramLabel = "N",
       defaultValue = "1",
       description =
-          "make N plans, 2 to 8, each searched for as long and more careful than the one before, and take the one that costs least in the mean under uncertain times (docs/stress.md)")
+          "make N plans, 1 to 8 (1 compares nothing), each searched for as long and more careful than the one before, and take the one that costs least in the mean under uncertain times (docs/stress.md)")
   private int sure;
 
   @Option(

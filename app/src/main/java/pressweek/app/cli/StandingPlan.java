@@ -49,6 +49,7 @@ final class StandingPlan {
       Path path = Path.of(file);
       Path parent = Optional.ofNullable(path.toAbsolutePath().getParent()).orElse(path);
       Plan plan = PlanArgument.earlier(spec, path, parent).replaced().orElseThrow();
+      PlanArgument.checkPlant(spec, path, plan, folder);
       return Optional.of(new Standing(plan, within(spec, plan, Moments.present()), limits));
     }
     Settings half =

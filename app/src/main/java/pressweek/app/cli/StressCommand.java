@@ -5,9 +5,12 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -37,7 +40,10 @@ import pressweek.solver.stress.Stress;
     },
     mixinStandardHelpOptions = true,
     exitCodeListHeading = "Exit codes:%n",
-    exitCodeList = {"0:the plan was replayed", "2:the folder or a plan cannot be read"})
+    exitCodeList = {
+      "0:the plan was replayed",
+      "2:the folder or a plan cannot be read, or is of another plant"
+    })
 final class StressCommand implements Callable<Integer> {
   private static final int MOST_REPLAYS = 100_000;
 
@@ -109,6 +115,7 @@ final class StressCommand implements Callable<Integer> {
     Optional<Plan> other = Optional.empty();
     if (!against.isEmpty()) {
       other = Optional.of(plan(Path.of(against), read.get()));
+      checkShared(plan, other.get());
     }
     Stress.Asked asked =
         new Stress.Asked(replays, seed, Runtime.getRuntime().availableProcessors());
@@ -119,11 +126,29 @@ final class StressCommand implements Callable<Integer> {
     Stressed stressed =
         new Stress(luck.get().uncertainty(), asked)
             .of(plan, other, LuckBasis.of(read.get().plant(), luck.get()));
-    StressReport report = new StressReport(plan, stressed);
+    StressReport report = new StressReport(plan, stressed, file.toString(), against);
     List<String> files = write(report);
     spec.commandLine().getOut().print(StressText.of(report, files));
     spec.commandLine().getOut().flush();
     return ExitCode.DONE;
+  }
+
+  /** Plans of quite other lines would be compared by chance. */
+  private void checkShared(Plan plan, Plan other) {
+    Set<String> lines = lines(plan);
+    if (Collections.disjoint(lines, lines(other))) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "%s: the plan has none of the order lines of %s; expected another plan of the same week"
+              .formatted(against, file));
+    }
+  }
+
+  private static Set<String> lines(Plan plan) {
+    Set<String> lines = new HashSet<>();
+    plan.problem().jobs().forEach(job -> lines.add(job.id()));
+    plan.unplaced().forEach(line -> lines.add(line.id()));
+    return lines;
   }
 
   private Optional<LearnedLuck> luck(Folder read, PrintWriter err) throws IOException {
@@ -135,6 +160,7 @@ final class StressCommand implements Callable<Integer> {
   private Plan plan(Path path, Folder read) throws IOException {
     Path parent = Optional.ofNullable(path.toAbsolutePath().getParent()).orElse(path);
     Plan plan = PlanArgument.earlier(spec, path, parent).replaced().orElseThrow();
+    PlanArgument.checkPlant(spec, path, plan, read);
     if ((long) plan.runs().size() * replays > Stress.MOST_TIMES) {
       throw new ParameterException(
           spec.commandLine(),
@@ -146,8 +172,7 @@ final class StressCommand implements Callable<Integer> {
       spec.commandLine()
           .getErr()
           .println(
-              "note: plan "
-                  + plan.head().number()
+              "note: plan %s (%s)".formatted(path, plan.head().number())
                   + " was made from other inputs; changed since: "
                   + String.join(", ", changed));
     }

@@ -107,7 +107,11 @@ public final class ScenarioPlanner {
       List<String> findings = audited.findings().stream().map(Finding::message).toList();
       Tried.Planned planned =
           new Tried.Planned(
-              task.seed(), book, PlanFigures.of(book, promised.stream().findFirst()), findings);
+              task.seed(),
+              book,
+              PlanFigures.of(book, promised.stream().findFirst()),
+              findings,
+              BrokenPromises.of(audited.plan(), audited.findings()));
       return Optional.of(new Made(task.week(), planned, audited.plan().head().stopped()));
     } finally {
       underWay.remove(planner);

@@ -20,13 +20,15 @@ import pressweek.data.week.WeekResult;
  *
  * @param weeks those that can be planned, the folder as it stands first
  * @param errors what is wrong with the others, each once
+ * @param warnings what was assumed of what a scenario itself says
  */
-public record ScenarioWeeks(List<ScenarioWeek> weeks, List<String> errors) {
+public record ScenarioWeeks(List<ScenarioWeek> weeks, List<String> errors, List<String> warnings) {
   private static final String BASE = "As it stands";
 
   public ScenarioWeeks {
     weeks = List.copyOf(weeks);
     errors = List.copyOf(errors);
+    warnings = List.copyOf(warnings);
   }
 
   /**
@@ -45,18 +47,23 @@ public record ScenarioWeeks(List<ScenarioWeek> weeks, List<String> errors) {
     }
     List<ScenarioWeek> weeks = new ArrayList<>();
     Set<String> errors = new LinkedHashSet<>();
+    Set<String> warnings = new LinkedHashSet<>();
     Set<String> names = new HashSet<>();
     Set<String> outs = new HashSet<>();
     for (Scenario scenario : scenarios) {
       Folder read = FolderReader.read(folder, scenario);
       WeekResult week = Week.build(read, nowMin);
       week.errors().stream().map(InputError::toString).forEach(errors::add);
+      week.warnings().stream()
+          .filter(w -> scenario.given() && w.file().equals(scenario.file()))
+          .map(InputError::toString)
+          .forEach(warnings::add);
       String name = scenario.given() ? scenario.name() : BASE;
       String unique = names.add(name) ? name : name + " (" + scenario.file() + ")";
       String out = unique(scenario.given() ? plain(scenario.file()) : "as-it-stands", outs);
       week.problem().ifPresent(p -> weeks.add(new ScenarioWeek(scenario, unique, out, read, p)));
     }
-    return new ScenarioWeeks(weeks, List.copyOf(errors));
+    return new ScenarioWeeks(weeks, List.copyOf(errors), List.copyOf(warnings));
   }
 
   private static String plain(String file) {

@@ -151,6 +151,42 @@ final class CompareCommandTest {
   }
 
   @Test
+  void anImpossibleValueOfAScenarioIsSaidAndNothingIsPlanned() throws IOException {
+    String never =
+        scenario(
+            "never",
+            "\"set\": [{\"file\": \"orders.csv\", \"where\": {\"order\": \"703\"},"
+                + " \"set\": {\"quantity\": -5, \"due\": \"2020-01-01\"}}]");
+    Ran ran = compare(never);
+    Ran plan = Ran.pressweek("plan", SMALL, "--scenario", never, "--out", out.toString());
+
+    assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(ran.err()).contains("never.json:2: quantity").contains("nothing planned: 1 error");
+    assertThat(plan.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(plan.err()).contains("never.json:2: quantity");
+    assertThat(out).isEmptyDirectory();
+  }
+
+  @Test
+  void aPromiseThatAScenarioMakesImpossibleIsSaidWithItsCure() throws IOException {
+    String more =
+        "\"scale\": [{\"file\": \"orders.csv\", \"where\": {\"order\": \"708\"},"
+            + " \"scale\": {\"quantity\": 20}}]";
+    String cure =
+        "\"drop\": [{\"file\": \"promised.csv\", \"where\": {\"order\": \"708\", \"line\": \"1\"}}]";
+    Ran ran = compare(scenario("more", more), SATURDAY);
+
+    assertThat(ran.exitCode()).isEqualTo(ExitCode.UNPLACED);
+    assertThat(ran.out().replaceAll("\\s+", " "))
+        .contains("more: no plan that keeps every hard rule was found: line 708/1 is promised")
+        .contains("cannot be kept; to plan without, add to the scenario: " + cure)
+        .contains("A Saturday shift: ");
+    assertThat(ran.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
+    assertThat(compare(scenario("cured", more + ", " + cure)).out())
+        .doesNotContain("no plan that keeps every hard rule");
+  }
+
+  @Test
   void otherCommandsTakeAScenarioToo() {
     Ran plan =
         Ran.pressweek(

@@ -69,7 +69,46 @@ final class StressCommandTest {
   @Test
   void aPlanAgainstItselfIsNoBetter() {
     Ran ran = stress("--runs", "50", "--against", out.resolve("plan.json").toString());
-    assertThat(ran.out()).contains("Neither surely holds better");
+    assertThat(ran.out())
+        .contains("Neither surely holds better")
+        .contains("by late hours: no difference");
+  }
+
+  @Test
+  void aPlanOfAnotherPlantOrWeekIsRefused() throws IOException {
+    Path plan = out.resolve("plan.json");
+    Path orders = folder.resolve("orders.csv");
+    Files.writeString(orders, Files.readString(orders).replaceAll("(?m)^7(\\d\\d),", "8$1,"));
+    Files.delete(folder.resolve("promised.csv"));
+    Files.deleteIfExists(folder.resolve("running.csv"));
+    Path other = out.resolve("other");
+    Ran.pressweek("plan", folder.toString(), "--out", other.toString(), "--steps", "20");
+    Ran week = stress("--runs", "20", "--against", other.resolve("plan.json").toString());
+    assertThat(week.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(week.err())
+        .contains(other.resolve("plan.json") + ": the plan has none of the order lines of " + plan);
+
+    Path file = folder.resolve("plant.json");
+    Files.writeString(
+        file, Files.readString(file).replace("Quillback Grips, three presses", "Another"));
+    String refusal = plan + ": the plan is of plant \"Quillback Grips, three presses\"; expected";
+    Ran plant = stress("--runs", "20");
+    assertThat(plant.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(plant.err()).contains(refusal + " one of \"Another\", the plant of folder");
+    Ran promise =
+        Ran.pressweek(
+            "promise",
+            folder.toString(),
+            "KB32/M8-B/PP-BLK/ZN",
+            "100",
+            "--need",
+            "2026-12-03",
+            "--plan",
+            plan.toString(),
+            "--now",
+            "2026-11-30T08:00");
+    assertThat(promise.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(promise.err()).contains(refusal);
   }
 
   @Test

@@ -76,7 +76,16 @@ public final class FolderReader {
     new PeopleCheck(read, findings).check();
     new DowntimeCheck(read, findings).check();
     new ArrangedCheck(read, findings).check();
-    return read.with(findings.list());
+    return read.with(findings.list().stream().map(this::severe).toList());
+  }
+
+  /** What a scenario itself makes must be possible: a fault of its own is more than a line's. */
+  private InputError severe(InputError found) {
+    boolean own = scenario.given() && found.file().equals(scenario.file());
+    return own && found.severity() == Severity.ORDER_LINE
+        ? new InputError(
+            Severity.ERROR, found.file(), found.line(), found.column(), found.message())
+        : found;
   }
 
   private PlantRow plant() throws IOException {

@@ -122,6 +122,21 @@ class ScenarioFaultsTest {
   }
 
   @Test
+  void aFaultOfTheScenarioInAnOrderLineIsAnError() {
+    folder.with("orders.csv", ORDERS + "4713,1,KNOB,ten,2026-12-03\n");
+    Folder read =
+        with(
+            """
+            "set": [{"file": "orders.csv", "where": {"order": "4711"}, "set": {"quantity": -5}}]
+            """);
+    assertThat(read.errors()).isNotEmpty().allMatch(e -> e.file().equals("try.json"));
+    assertThat(read.findings())
+        .filteredOn(f -> f.severity() == InputError.Severity.ORDER_LINE)
+        .extracting(InputError::file)
+        .containsExactly("orders.csv");
+  }
+
+  @Test
   void aFaultThatWasThereBeforeKeepsItsPlace() {
     folder.with("orders.csv", ORDERS + "4713,1,KNOB,ten,2026-12-03\n");
     assertThat(

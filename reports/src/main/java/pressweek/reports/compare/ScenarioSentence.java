@@ -3,6 +3,9 @@ package pressweek.reports.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import pressweek.data.problem.OrderLine;
 import pressweek.data.problem.Rates;
 import pressweek.reports.compare.PlanFigures.Delivery;
 import pressweek.reports.hours.Minutes;
@@ -16,10 +19,13 @@ public final class ScenarioSentence {
 
   private final SideBySide all;
   private final Tried tried;
+  private final Set<String> both;
 
   private ScenarioSentence(SideBySide all, Tried tried) {
     this.all = all;
     this.tried = tried;
+    both = all.base().lines();
+    both.retainAll(tried.lines());
   }
 
   /** The folder as it stands first, then a sentence a scenario. */
@@ -64,8 +70,31 @@ public final class ScenarioSentence {
     return tried.plans().stream()
         .flatMap(p -> p.findings().stream())
         .findFirst()
-        .map(f -> "no plan that keeps every hard rule was found: " + f + ".")
+        .map(f -> "no plan that keeps every hard rule was found: " + f + "." + cure(tried))
         .orElse("not planned.");
+  }
+
+  /** What to add to a scenario that the floor's promises stand against. */
+  private static String cure(Tried tried) {
+    List<OrderLine> lines = tried.promisesAgainst();
+    if (lines.isEmpty()) {
+      return "";
+    }
+    String drops =
+        lines.stream()
+            .map(
+                l ->
+                    "{\"file\": \"promised.csv\", \"where\": {\"order\": \"%s\", \"line\": \"%s\"}}"
+                        .formatted(quoted(l.order()), quoted(l.line())))
+            .collect(Collectors.joining(", "));
+    return (lines.size() == 1 ? " Its promise" : " Their promises")
+        + " in promised.csv cannot be kept; to plan without, add to the scenario: \"drop\": ["
+        + drops
+        + "]";
+  }
+
+  private static String quoted(String text) {
+    return text.replace("\\", "\\\\").replace("\"", "\\\"");
   }
 
   private record Claim(String words, Certainty certainty) {}
@@ -78,12 +107,14 @@ public final class ScenarioSentence {
       return tried.name() + ": planned, but there is nothing to compare it with.";
     }
     List<Claim> claims = new ArrayList<>();
-    claims.add(new Claim(lines(), tried.certainty(Figure.ON_TIME, all.base())));
+    claims.add(
+        new Claim(
+            lines(), Certainty.of(all.base().onTime(both, tried), tried.onTime(both, all.base()))));
     claims.add(
         all.money()
             .map(r -> new Claim(money(r), tried.certainty(Figure.COST, all.base())))
             .orElseGet(() -> new Claim(days(), tried.certainty(Figure.LATE_DAYS, all.base()))));
-    return tried.name() + ": " + told(claims) + ".";
+    return tried.name() + ": " + others() + told(claims) + ".";
   }
 
   private String told(List<Claim> claims) {
@@ -125,14 +156,31 @@ public final class ScenarioSentence {
     return Math.round(own - base);
   }
 
-  private String lines() {
-    long more = difference(Figure.ON_TIME);
-    if (more == 0) {
-      return "as many lines on time";
+  /** Lines of one side alone; what is said of lines is said of those that both have. */
+  private String others() {
+    int more = tried.lines().size() - both.size();
+    int fewer = all.base().lines().size() - both.size();
+    List<String> parts = new ArrayList<>();
+    if (more > 0) {
+      parts.add(Headline.counted(more, "line") + " more");
     }
-    String side = more > 0 ? " more line" : " fewer line";
-    long count = Math.abs(more);
-    return String.format(Locale.ROOT, "%,d", count) + side + (count == 1 ? "" : "s") + " on time";
+    if (fewer > 0) {
+      parts.add(Headline.counted(fewer, "line") + " fewer");
+    }
+    return parts.isEmpty() ? "" : String.join(" and ", parts) + " to make; ";
+  }
+
+  private String lines() {
+    String of = others().isEmpty() ? "" : "of the lines that both have ";
+    int own = tried.best().map(p -> p.onTime(both)).orElse(0);
+    int base = all.base().best().map(p -> p.onTime(both)).orElse(0);
+    if (own == base) {
+      return of + "as many" + (of.isEmpty() ? " lines" : "") + " on time";
+    }
+    int count = Math.abs(own - base);
+    String side = own > base ? " more" : " fewer";
+    String noun = of.isEmpty() ? count == 1 ? " line" : " lines" : "";
+    return of + String.format(Locale.ROOT, "%,d", count) + side + noun + " on time";
   }
 
   private String money(Rates rates) {

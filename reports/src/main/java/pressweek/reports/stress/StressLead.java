@@ -119,32 +119,31 @@ public final class StressLead {
   }
 
   private List<String> comparison(Rival rival) {
-    List<String> sentences = new ArrayList<>();
-    String lines = Figure.signed(rival.onTimeLines().mean());
-    String holds =
-        !rival.onTimeLines().isSure()
-            ? "Neither surely holds better: this plan has"
-            : rival.onTimeLines().mean() > 0
-                ? "This plan holds better: it has"
-                : "The other plan holds better: this one has";
-    sentences.add(
-        "%s %s lines on time against plan %s (95 %% sure: %s)."
-            .formatted(holds, lines, rival.number(), Figure.signedInterval(rival.onTimeLines())));
-    sentences.add(
-        "Late hours: %s (%s)."
-            .formatted(
-                Figure.signed(rival.lateHours().mean()), Figure.signedInterval(rival.lateHours())));
+    List<Versus> figures = new ArrayList<>();
+    figures.add(
+        new Versus("lines on time", "", rival.onTimeLines(), true, Figure::one, "more", "fewer"));
+    figures.add(
+        new Versus("late hours", "", rival.lateHours(), false, Figure::one, "more", "fewer"));
     if (rates.shown()) {
-      sentences.add(
-          "Avoidable cost: %s %s (%s to %s)."
-              .formatted(
-                  rates.currency(),
-                  money(rival.costs().mean()),
-                  money(rival.costs().low()),
-                  money(rival.costs().high())));
+      figures.add(
+          new Versus(
+              "avoidable cost",
+              rates.currency() + " ",
+              rival.costs(),
+              false,
+              StressLead::money,
+              "dearer",
+              "cheaper"));
     }
+    List<String> sentences = new ArrayList<>();
     sentences.add(
-        "This plan is the better one in %s of the replays."
+        "This plan is %s (%s), the other one %s (%s)."
+            .formatted(
+                report.file(), report.plan().head().number(), report.other(), rival.number()));
+    sentences.add(Versus.verdict(figures));
+    figures.forEach(f -> sentences.add(f.sentence()));
+    sentences.add(
+        "This plan has more lines on time, or as many and fewer late hours, in %s of the replays."
             .formatted(Figure.percent(rival.better())));
     return sentences;
   }

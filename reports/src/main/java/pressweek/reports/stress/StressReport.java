@@ -8,5 +8,7 @@ import pressweek.data.stress.Stressed;
  *
  * @param plan the plan
  * @param stressed what came of its replays
+ * @param file the file that it came from
+ * @param other the file of the plan that it is compared with; empty for none
  */
-public record StressReport(Plan plan, Stressed stressed) {}
+public record StressReport(Plan plan, Stressed stressed, String file, String other) {}

@@ -2,6 +2,7 @@ package pressweek.reports.stress;
 
 import java.util.List;
 import java.util.Locale;
+import pressweek.data.stress.Estimate;
 import pressweek.data.stress.Gain;
 import pressweek.data.stress.LineChance;
 import pressweek.reports.hours.PlantClock;
@@ -108,7 +109,8 @@ public final class StressText {
     gains("Weakest links: what each of them costs", weak);
     if (links.size() > weak.size()) {
       int others = links.size() - weak.size();
-      out.line("  ", others + " more were tried and bring nothing for sure; see stress_gains.csv");
+      String tried = others == 1 ? " more was tried and brings" : " more were tried and bring";
+      out.line("  ", others + tried + " nothing for sure; see stress_gains.csv");
     }
   }
 
@@ -116,9 +118,14 @@ public final class StressText {
     return gain.kind().isWhole();
   }
 
+  /** By as much as the table shows. */
   private static boolean surelyHelps(Gain gain) {
-    return gain.moreOnTime().low() > 0
-        || gain.moreOnTime().mean() >= 0 && gain.fewerLateHours().low() > 0;
+    return shows(gain.moreOnTime())
+        || gain.moreOnTime().mean() >= 0 && shows(gain.fewerLateHours());
+  }
+
+  private static boolean shows(Estimate gained) {
+    return Figure.decimal(gained.low()).signum() > 0;
   }
 
   private void gains(String heading, List<Gain> shown) {

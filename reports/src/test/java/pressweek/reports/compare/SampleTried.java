@@ -41,7 +41,7 @@ public final class SampleTried {
   /** A plan by its seed. */
   static Tried.Planned planned(long seed, Plan plan, String... findings) {
     PlanBook book = PlanBook.of(plan);
-    return new Tried.Planned(seed, book, PlanFigures.of(book), List.of(findings));
+    return new Tried.Planned(seed, book, PlanFigures.of(book), List.of(findings), List.of());
   }
 
   /** A scenario with a plan for each of these costs of lateness. */

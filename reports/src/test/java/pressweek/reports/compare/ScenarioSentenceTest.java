@@ -6,8 +6,11 @@ import static pressweek.reports.compare.SampleTried.plan;
 import static pressweek.reports.compare.SampleTried.planned;
 import static pressweek.reports.compare.SampleTried.tried;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import pressweek.data.plan.Run;
+import pressweek.reports.sample.SmallPlan;
 
 class ScenarioSentenceTest {
   private static String of(Tried tried) {
@@ -44,6 +47,28 @@ class ScenarioSentenceTest {
     SideBySide all = SampleTried.of(same, same);
     assertThat(ScenarioSentence.of(all, same))
         .isEqualTo("The same: no difference over all 3 seeds.");
+  }
+
+  @Test
+  void whereALineIsDroppedOnlyThoseThatBothHaveAreCompared() {
+    List<Tried.Planned> plans = new ArrayList<>();
+    for (long seed = 1; seed <= 2_001; seed += 1_000) {
+      SmallPlan fewer = plan(5_000_000, true);
+      Run dropped = fewer.runs.remove(0);
+      fewer.jobs.removeIf(job -> job.id().equals(dropped.job()));
+      plans.add(planned(seed, fewer.plan()));
+    }
+    Tried base = tried("As it stands", true, 5_000_000, 5_000_000, 5_000_000);
+    Tried fewer = tried("Dropped", plans);
+
+    assertThat(base.best().orElseThrow().figures().delivery().onTime()).isEqualTo(2);
+    assertThat(fewer.best().orElseThrow().figures().delivery().onTime()).isEqualTo(1);
+    assertThat(ScenarioSentence.of(SampleTried.of(base, fewer), fewer))
+        .isEqualTo("Dropped: 1 line fewer to make; no difference over all 3 seeds.");
+    assertThat(of(fewer))
+        .startsWith("Dropped: 1 line fewer to make; ")
+        .contains("of the lines that both have as many on time")
+        .doesNotContain("fewer line");
   }
 
   @Test

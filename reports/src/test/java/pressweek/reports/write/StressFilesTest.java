@@ -61,7 +61,9 @@ class StressFilesTest {
             TOTALS,
             new Stressed.AsPlanned(1, 0, 100_000, 0, 0),
             List.of(gain),
-            rival));
+            rival),
+        "out/plan.json",
+        rival.isPresent() ? "other/plan.json" : "");
   }
 
   private static String text(Map<String, byte[]> files, String name) {
@@ -123,12 +125,57 @@ class StressFilesTest {
     assertThat(text)
         .contains("Plan 2026-W49/3 replayed 100 times with other luck each time (seed 7).")
         .contains("less than 95.0 % of the replays: 1 line")
-        .contains("The other plan holds better: this one has -1.5 lines on time")
-        .contains("This plan is the better one in 10.0 % (5.5 to 17.4) of the replays.")
+        .contains("This plan is out/plan.json (2026-W49/3), the other one other/plan.json")
+        .contains("  The other plan holds better.\n")
+        .contains("This plan holds worse by lines on time: 1.5 fewer (95 % sure: -1.8 to -1.2).")
+        .contains("This plan holds worse by late hours: 3.0 more (95 % sure: +2.0 to +4.0).")
+        .contains("This plan holds worse by avoidable cost: EUR 5.00 dearer (95 % sure: +4.00 to")
         .contains("no breakdowns of press V1")
         .contains("What could go otherwise is tried in the first 50 replays.")
         .contains("+0.2 (+0.1 to +0.3)")
         .contains("out/stress.csv");
     assertThat(text.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
+  }
+
+  @Test
+  void whereLinesAndHoursDisagreeBothAreSaid() {
+    Rival rival =
+        new Rival(
+            "2026-W49/3",
+            TOTALS,
+            new Estimate(6.1, 5, 7.2),
+            new Estimate(73.8, 60, 87.6),
+            new Estimate(-500, -900, 200),
+            Chance.of(90, 100));
+    String text = StressText.of(report("4711/1", Optional.of(rival)), List.of());
+    assertThat(text)
+        .contains("Which plan holds better depends on what counts:")
+        .contains("This plan holds better by lines on time: 6.1 more (95 % sure: +5.0 to +7.2).")
+        .contains("This plan holds worse by late hours: 73.8 more (95 % sure: +60.0 to +87.6).")
+        .contains("Neither plan surely holds better by avoidable cost: EUR 0.01 cheaper (95 %");
+  }
+
+  @Test
+  void whatBringsNothingToSeeIsNoWeakLink() {
+    Gain tiny =
+        new Gain(
+            Gain.Kind.PRESS,
+            "V1",
+            new Estimate(0.02, 0.01, 0.03),
+            new Estimate(0.03, 0.02, 0.04),
+            new Estimate(0, 0, 0));
+    StressReport of = report("4711/1", Optional.empty());
+    Stressed was = of.stressed();
+    Stressed with =
+        new Stressed(
+            was.luck(),
+            was.lines(),
+            was.totals(),
+            was.asPlanned(),
+            List.of(tiny),
+            Optional.empty());
+    assertThat(StressText.of(new StressReport(of.plan(), with, "out/plan.json", ""), List.of()))
+        .doesNotContain("Weakest links")
+        .contains("1 more was tried and brings nothing for sure");
   }
 }
