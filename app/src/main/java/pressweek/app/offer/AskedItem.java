@@ -58,7 +58,9 @@ public sealed interface AskedItem {
       return new Known(best.code(), Optional.of(best));
     }
     boolean isOneWord = text.strip().chars().noneMatch(Character::isWhitespace);
-    return isOneWord ? new NoCode(explained) : new Open(answer, why.get());
+    boolean isKnownWord =
+        explained.family().isEmpty() && answer.readings().get(0).notUnderstood().isEmpty();
+    return isOneWord && !isKnownWord ? new NoCode(explained) : new Open(answer, why.get());
   }
 
   /** What words leave open; empty when they can mean one item only. */
