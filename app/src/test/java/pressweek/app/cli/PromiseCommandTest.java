@@ -149,11 +149,11 @@ final class PromiseCommandTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"lever", "knob", "handle", "levr"})
+  @ValueSource(strings = {"black", "M10", "steel"})
   void oneWordThatIsNoCodeIsReadAsWords(String word) {
     Ran ran = promise(word, "20", "2026-12-04");
     assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
-    assertThat(ran.out()).contains(" 1. ").contains("which thread?");
+    assertThat(ran.out()).contains(" 1. ").contains("which head style?");
     assertThat(ran.err()).contains("the words do not say one item").doesNotContain("is not known");
   }
 
