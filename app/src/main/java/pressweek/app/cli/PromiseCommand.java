@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -23,6 +26,7 @@ import pressweek.app.offer.OfferText;
 import pressweek.app.plan.ChangedInputs;
 import pressweek.data.files.AtomicFile;
 import pressweek.data.files.Folder;
+import pressweek.data.files.Nearest;
 import pressweek.data.files.When;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Settings;
@@ -88,21 +92,43 @@ final class PromiseCommand implements Callable<Integer> {
     Settings settings = limits.settings(spec);
     List<Integer> pieces = Quantities.of(spec.commandLine(), quantities);
     When when = Moments.when(spec.commandLine(), "--need", need);
+    if (item.isBlank()) {
+      throw new ParameterException(
+          spec.commandLine(), "an item is missing; expected its code, or the customer's words");
+    }
     try {
       Optional<Folder> read = folder.read(err);
       if (read.isEmpty() || hasErrors(read.get(), err)) {
         return ExitCode.BAD_INPUT;
       }
+      List<String> known = needs(read.get());
       Optional<String> code = code(read.get(), pieces);
       if (code.isEmpty()) {
         return ExitCode.BAD_INPUT;
       }
-      return answer(read.get(), new Inquiry(code.get(), pieces, when, needs), settings);
+      return answer(read.get(), new Inquiry(code.get(), pieces, when, known), settings);
     } catch (IOException e) {
       err.println(
           e.getMessage() + ": cannot be read or written (" + e.getClass().getSimpleName() + ")");
       return ExitCode.BAD_INPUT;
     }
+  }
+
+  /** The needs as orders.csv has them; one that nothing could be declared for is a bad argument. */
+  private List<String> needs(Folder read) {
+    Set<String> known = Inquiry.needs(read);
+    Set<String> asked = new LinkedHashSet<>();
+    for (String text : needs) {
+      String one = text.strip().toLowerCase(Locale.ROOT);
+      if (!known.contains(one)) {
+        throw new ParameterException(
+            spec.commandLine(),
+            "--needs \"%s\" is not known; expected one of %s; did you mean %s?"
+                .formatted(text, String.join(", ", known), Nearest.to(one, known, 1).get(0)));
+      }
+      asked.add(one);
+    }
+    return List.copyOf(asked);
   }
 
   private static boolean hasErrors(Folder read, PrintWriter err) {
@@ -133,7 +159,8 @@ final class PromiseCommand implements Callable<Integer> {
     AskedItem.NoCode none = (AskedItem.NoCode) asked;
     new CodePrinter(out).print(none.explained());
     out.flush();
-    err.println("no promise: item \"" + item + "\" is not known; expected a code of the guide");
+    err.println(
+        "no promise: item \"" + item + "\" is not known; expected a code of the guide, or words");
     return Optional.empty();
   }
 

@@ -58,7 +58,11 @@ public sealed interface AskedItem {
       return new Known(best.code(), Optional.of(best));
     }
     boolean isOneWord = text.strip().chars().noneMatch(Character::isWhitespace);
-    return isOneWord ? new NoCode(explained) : new Open(answer, why.get());
+    // A guide that reads a piece of it takes it for a code, and shows better where that is wrong.
+    boolean isKnownWord =
+        explained.reading().fault().filter(fault -> fault.start() == 0).isPresent()
+            && answer.readings().get(0).notUnderstood().isEmpty();
+    return isOneWord && !isKnownWord ? new NoCode(explained) : new Open(answer, why.get());
   }
 
   /** What words leave open; empty when they can mean one item only. */

@@ -35,6 +35,7 @@ public final class OfferJson {
     object.put("now", clock.iso(clock.startMin()));
     object.put("need", clock.iso(answered.needMin()));
     object.put("currency", rates.shown() ? rates.currency() : "");
+    object.put("saved_without_it", answered.basis().saves());
     ArrayNode rows = object.putArray("quantities");
     answered.rows().forEach(row -> row(rows.addObject(), row));
     ArrayNode open = object.putArray("not_checked");
@@ -69,6 +70,8 @@ public final class OfferJson {
     offer.price().byRule().forEach((rule, amount) -> rules.put(rule.name(), amount));
     ArrayNode later = object.putArray("later");
     offer.price().later().forEach(line -> later(later.addObject(), line));
+    ArrayNode placed = object.putArray("finds_place");
+    offer.price().placed().forEach(placed::add);
     ArrayNode findings = object.putArray("findings");
     offer.findings().forEach(finding -> findings.add(finding.message()));
   }

@@ -22,6 +22,10 @@ import pressweek.solver.offer.Price;
 public final class OfferText {
   private static final int WIDTH = 80;
   private static final int SHOWN = 12;
+
+  /** Columns of the table's second column at least. */
+  private static final int LEAST = 32;
+
   private static final String STEP = "  ";
   private static final String DEEPER = "    ";
 
@@ -52,6 +56,7 @@ public final class OfferText {
     table();
     answered.rows().forEach(this::details);
     drifted();
+    saved();
     notChecked();
     foundHow();
     return out.toString();
@@ -59,14 +64,17 @@ public final class OfferText {
 
   private void table() {
     out.heading("");
-    row("pieces", "nobody made late", "needed by " + moment(answered.needMin()));
+    int wide =
+        answered.rows().stream().mapToInt(row -> unharmed(row).length()).reduce(LEAST, Math::max);
+    String form = "%8s  %-" + wide + "s  ";
+    row(form, "pieces", "nobody made late", "needed by " + moment(answered.needMin()));
     for (Answered.Row row : answered.rows()) {
-      row(Integer.toString(row.quantity()), unharmed(row), byNeed(row));
+      row(form, Integer.toString(row.quantity()), unharmed(row), byNeed(row));
     }
   }
 
-  private void row(String pieces, String unharmed, String byNeed) {
-    out.line(String.format(Locale.ROOT, "%8s  %-32s  ", pieces, unharmed).substring(0, 44), byNeed);
+  private void row(String form, String pieces, String unharmed, String byNeed) {
+    out.line(String.format(Locale.ROOT, form, pieces, unharmed), byNeed);
   }
 
   private String unharmed(Answered.Row row) {
@@ -108,9 +116,17 @@ public final class OfferText {
         : count == 1 ? ", 1 line pays" : ", " + count + " lines pay";
   }
 
-  /** A price with its sign, where the plant has rates. */
+  /** A price with its sign, one below nothing in words, where the plant has rates. */
   private String price(Price price) {
-    return rates.shown() ? ", " + signed(price.costsMore()) : "";
+    return rates.shown() ? ", " + stated(price.costsMore()) : "";
+  }
+
+  private String stated(long amount) {
+    return amount < 0 ? money(-amount) + " cheaper" : signed(amount);
+  }
+
+  private String money(long amount) {
+    return rates.currency() + " " + Money.figure(amount);
   }
 
   private String signed(long amount) {
@@ -185,6 +201,10 @@ public final class OfferText {
     if (later.size() > SHOWN) {
       out.line(DEEPER, "and " + (later.size() - SHOWN) + " more");
     }
+    if (!price.placed().isEmpty()) {
+      out.line(
+          STEP, "finds a place, which the plan has none for: " + String.join(", ", price.placed()));
+    }
     charges(price);
   }
 
@@ -215,7 +235,9 @@ public final class OfferText {
       out.line(STEP, "it costs nothing that a plan could avoid");
       return;
     }
-    out.line(STEP, "avoidable cost " + signed(price.costsMore()) + ", by rule:");
+    boolean others = price.moved() > 0 || !price.placed().isEmpty();
+    String since = price.costsMore() < 0 && others ? ", since other runs move too" : "";
+    out.line(STEP, "avoidable cost " + stated(price.costsMore()) + since + ", by rule:");
     for (Map.Entry<Rule, Long> charge : price.byRule().entrySet()) {
       String amount = String.format(Locale.ROOT, "%14s  ", signed(charge.getValue()));
       out.line(DEEPER + amount, charge.getKey().sentence());
@@ -232,6 +254,18 @@ public final class OfferText {
     drifted.stream().limit(SHOWN).forEach(line -> out.line(STEP, words(line)));
     if (drifted.size() > SHOWN) {
       out.line(STEP, "and " + (drifted.size() - SHOWN) + " more");
+    }
+  }
+
+  /** What could be saved anyway is no merit of the new line. */
+  private void saved() {
+    long saves = answered.basis().saves();
+    if (rates.shown() && saves > 0) {
+      out.heading("");
+      out.line(
+          "",
+          "Costs are against the plan as it stands. A search found it %s cheaper without the new line."
+              .formatted(money(saves)));
     }
   }
 

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * {@code promise} on the small plant, whose presses work from Monday to Friday from 06:00 to 14:00;
@@ -145,6 +146,47 @@ final class PromiseCommandTest {
     assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(ran.out()).contains("^");
     assertThat(ran.err()).contains("is not known; expected a code of the guide");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"black", "M10", "steel"})
+  void oneWordThatIsNoCodeIsReadAsWords(String word) {
+    Ran ran = promise(word, "20", "2026-12-04");
+    assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(ran.out()).contains(" 1. ").contains("which head style?");
+    assertThat(ran.err()).contains("the words do not say one item").doesNotContain("is not known");
+  }
+
+  @Test
+  void aWordThatNobodyKnowsIsNoItem() {
+    Ran ran = promise("foobar", "20", "2026-12-04");
+    assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(ran.err()).contains("item \"foobar\" is not known");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "  "})
+  void noItemIsSaid(String item) {
+    Ran ran = promise(item, "20", "2026-12-04");
+    assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(ran.err()).contains("an item is missing; expected its code");
+    assertThat(ran.out()).isEmpty();
+  }
+
+  @Test
+  void aNeedThatNothingIsDeclaredForIsRefusedWithTheNearest() {
+    Ran ran = promise(LEVER, "20", "2026-12-04", "--needs", "rohs,foood");
+    assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(ran.err())
+        .contains("--needs \"foood\" is not known; expected one of food, rohs; did you mean food?");
+    assertThat(ran.out()).isEmpty();
+  }
+
+  @Test
+  void aNeedIsTakenInAnyCase() {
+    Ran ran = promise(LEVER, "20", "2026-12-04", "--needs", "FOOD");
+    assertThat(ran.err()).doesNotContain("is not known");
+    assertThat(ran.out()).contains("food record");
   }
 
   @ParameterizedTest

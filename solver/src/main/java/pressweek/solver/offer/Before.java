@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
+import pressweek.data.problem.Job;
 import pressweek.solver.Finishing;
 import pressweek.solver.audit.Audit;
 import pressweek.solver.audit.Finding;
@@ -19,12 +20,10 @@ import pressweek.solver.audit.Finding;
 /** The plan without the new line, which every offer is held against. */
 final class Before {
   private final Plan standing;
-  private final Plan cheapest;
   private final Set<String> broken;
 
   Before(Basis basis) {
     standing = basis.standing();
-    cheapest = basis.cheapest();
     broken =
         Audit.check(standing.problem(), standing).stream()
             .map(Finding::message)
@@ -44,7 +43,7 @@ final class Before {
       Run run = now.get(was.job());
       moved += run != null && isMoved(was, run) ? 1 : 0;
     }
-    return new Price(later(standing, tried), costsMore(tried), moved);
+    return new Price(later(standing, tried), placed(now.keySet()), costsMore(tried), moved);
   }
 
   /** Lines of a plan that are later in another one, or have no place there. */
@@ -66,6 +65,15 @@ final class Before {
     return later;
   }
 
+  /** Lines without a place in the plan that are among others. */
+  private List<String> placed(Set<String> among) {
+    Set<String> had = standing.runs().stream().map(Run::job).collect(Collectors.toSet());
+    return standing.problem().jobs().stream()
+        .map(Job::id)
+        .filter(job -> among.contains(job) && !had.contains(job))
+        .toList();
+  }
+
   private boolean isMoved(Run was, Run run) {
     int tolerance = standing.problem().plant().moveToleranceMin();
     return !was.press().equals(run.press())
@@ -75,7 +83,7 @@ final class Before {
   private Map<Rule, Long> costsMore(Plan tried) {
     Map<Rule, Long> more = new EnumMap<>(Rule.class);
     tried.figures().costByRule().forEach((rule, amount) -> more.merge(rule, amount, Long::sum));
-    cheapest.figures().costByRule().forEach((rule, amount) -> more.merge(rule, -amount, Long::sum));
+    standing.figures().costByRule().forEach((rule, amount) -> more.merge(rule, -amount, Long::sum));
     return more;
   }
 

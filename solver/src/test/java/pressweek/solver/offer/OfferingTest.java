@@ -7,10 +7,12 @@ import static pressweek.data.problem.SmallPlant.DAY;
 import static pressweek.data.problem.SmallPlant.START;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.Plan;
@@ -23,9 +25,12 @@ import pressweek.data.problem.PressState;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Setup;
 import pressweek.data.problem.SmallPlant;
+import pressweek.data.problem.Unplaced;
 import pressweek.solver.DrawnWeeks;
 import pressweek.solver.Plans;
 import pressweek.solver.audit.Audit;
+import pressweek.solver.repair.Repair;
+import pressweek.solver.why.Reordering;
 
 /**
  * Offers in a week that is worked out by hand, and in drawn weeks, in which the plan with the new
@@ -79,7 +84,7 @@ final class OfferingTest {
     Offer offer = offers.unharmed().orElseThrow();
     assertThat(offer.readyMin()).isEqualTo(MONDAY);
     assertThat(offer.promisedMin()).isEqualTo(MONDAY);
-    assertThat(offer.price()).isEqualTo(new Price(List.of(), Map.of(), 1));
+    assertThat(offer.price()).isEqualTo(new Price(List.of(), List.of(), Map.of(), 1));
     assertThat(Plans.run(offer.plan(), "N").startMin()).isEqualTo(START + 600);
     assertThat(offers.byNeed().orElseThrow().price().costsMore()).isZero();
   }
@@ -90,7 +95,7 @@ final class OfferingTest {
     Offer last = offers.unharmed().orElseThrow();
     assertThat(last.readyMin()).isEqualTo(START + 1501);
     assertThat(last.promisedMin()).isEqualTo(TUESDAY);
-    assertThat(last.price()).isEqualTo(new Price(List.of(), Map.of(), 0));
+    assertThat(last.price()).isEqualTo(new Price(List.of(), List.of(), Map.of(), 0));
     Offer first = offers.byNeed().orElseThrow();
     assertThat(first.readyMin()).isEqualTo(START + 301);
     // A misses its cut-off, 100.00, and is late by one minute of a day at 60.00.
@@ -119,7 +124,7 @@ final class OfferingTest {
     Offer offer = offers.unharmed().orElseThrow();
     assertThat(Plans.run(offer.plan(), "N").startMin()).isEqualTo(START);
     assertThat(offer.readyMin()).isEqualTo(START + 301);
-    assertThat(offer.price()).isEqualTo(new Price(List.of(), Map.of(), 0));
+    assertThat(offer.price()).isEqualTo(new Price(List.of(), List.of(), Map.of(), 0));
   }
 
   @Test
@@ -160,7 +165,7 @@ final class OfferingTest {
       offers.byNeed().ifPresent(o -> assertThat(o.readyMin()).isLessThanOrEqualTo(need));
       for (Offer offer : all(offers)) {
         assertThat(Audit.check(offer.plan().problem(), offer.plan())).as("seed %d", seed).isEmpty();
-        assertThat(offer.price().byRule()).isEqualTo(costs(offer.plan(), basis.cheapest()));
+        assertThat(offer.price().byRule()).isEqualTo(costs(offer.plan(), standing));
         assertThat(offer.price().later().stream().map(Later::line))
             .containsExactlyInAnyOrderElementsOf(lateness(offer.plan(), standing));
         paid += offer.harmsNobody() ? 0 : 1;
@@ -168,6 +173,64 @@ final class OfferingTest {
     }
     assertThat(unharmed).isGreaterThan(WEEKS / 2);
     assertThat(paid).isPositive();
+  }
+
+  @Test
+  void aLineWithoutAPlaceLosesNoneAndIsNamedWhereItFindsOne() {
+    Problem problem = byHand().build();
+    Plan plan = without(Plans.of(problem, 30, 1), "B");
+    Basis basis = Basis.of(plan, problem, FEW);
+    assertThat(jobs(basis.standing())).containsExactly("A/1");
+    assertThat(basis.saves()).isPositive();
+    Problem more = with(problem, job("N").on("P1", "M1", 301));
+    Offers offers = Offering.of(basis, more, MONDAY, FEW);
+    assertThat(all(offers)).isNotEmpty();
+    for (Offer offer : all(offers)) {
+      Price price = offer.price();
+      assertThat(price.later().stream().map(Later::line)).doesNotContain("B/1");
+      assertThat(price.placed().contains("B/1")).isEqualTo(jobs(offer.plan()).contains("B/1"));
+      assertThat(price.byRule()).isEqualTo(costs(offer.plan(), basis.standing()));
+    }
+  }
+
+  @Test
+  void amidTheWeekTheBasisHasNoLineThatThePlanHasNoPlaceFor() {
+    int left = 0;
+    for (long seed = 1; seed <= WEEKS; seed++) {
+      Problem problem = DrawnWeeks.plain(seed);
+      Plan whole = Plans.of(problem, 30, seed);
+      Optional<Run> last = whole.runs().stream().max(Comparator.comparingInt(Run::startMin));
+      int now = problem.plant().hours().startMin() + DAY / 3;
+      if (last.isEmpty() || last.get().startMin() <= now + DAY / 2) {
+        continue;
+      }
+      Plan plan = without(whole, last.get().job());
+      Problem rest = Repair.of(plan, List.of(), Optional.empty(), now).problem();
+      assertThat(rest.jobs().stream().map(Job::id)).contains(last.get().job());
+      Basis basis = Basis.of(plan, rest, FEW);
+      assertThat(jobs(plan)).as("seed %d", seed).containsAll(jobs(basis.standing()));
+      left++;
+    }
+    assertThat(left).isGreaterThan(WEEKS / 3);
+  }
+
+  /** The plan with a line left out, as if nobody had found a place for it. */
+  private static Plan without(Plan plan, String line) {
+    String job = line.contains("/") ? line : line + "/1";
+    Job of = plan.problem().jobs().stream().filter(j -> j.id().equals(job)).findFirst().get();
+    Unplaced left =
+        new Unplaced(
+            of.line().order(),
+            of.line().line(),
+            of.item().code(),
+            of.quantity().good(),
+            "no room",
+            "more time");
+    return new Reordering(plan).without(left);
+  }
+
+  private static List<String> jobs(Plan plan) {
+    return plan.runs().stream().map(Run::job).sorted().toList();
   }
 
   private static List<Offer> all(Offers offers) {

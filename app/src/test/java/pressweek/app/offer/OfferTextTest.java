@@ -1,0 +1,112 @@
+package pressweek.app.offer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import pressweek.data.files.FolderReader;
+import pressweek.data.files.When;
+import pressweek.data.plan.Figures;
+import pressweek.data.plan.Head;
+import pressweek.data.plan.Plan;
+import pressweek.data.plan.Rule;
+import pressweek.data.plan.Settings;
+import pressweek.data.problem.Problem;
+import pressweek.data.week.Week;
+import pressweek.solver.Planner;
+import pressweek.solver.Watcher;
+import pressweek.solver.offer.Basis;
+import pressweek.solver.offer.Offer;
+import pressweek.solver.offer.Offers;
+import pressweek.solver.offer.Price;
+
+/** What is said of prices, given ones that are made up. */
+final class OfferTextTest {
+  private static final Path SMALL = Path.of("../examples/quillback-small");
+
+  /** Monday 30 November 2026, 06:00 in Berlin. */
+  private static final int START = 29_933_580;
+
+  private static final long CENTS_634 = 634_000;
+  private static Plan plan;
+
+  @BeforeAll
+  static void plan() throws IOException {
+    Problem problem = Week.build(FolderReader.read(SMALL), START).problem().orElseThrow();
+    Head head =
+        new Head("2026-W49/1", "", START, Map.of(), new Settings(0, 5, 1), List.of(), false);
+    plan = new Planner(problem).plan(head, Optional.empty(), Watcher.NONE);
+  }
+
+  private static String text(Price price, Plan cheapest) {
+    Offer offer = new Offer(plan, plan.runs().subList(0, 1), START, START, price, List.of());
+    Offers offers =
+        new Offers(
+            Optional.of(offer), Optional.of(offer), Optional.of(offer), Optional.empty(), 1, 0);
+    Answered.Row row = new Answered.Row(20, 0, Optional.of(offers), Optional.empty());
+    Inquiry inquiry =
+        new Inquiry("LV90", List.of(20), new When.Day(LocalDate.of(2026, 12, 4)), List.of());
+    Basis basis = new Basis(plan, cheapest, List.of());
+    String text = OfferText.of(new Answered(inquiry, basis, START + 60, List.of(row), List.of()));
+    assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+    return text.replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void aCostBelowNothingIsSaidInWords() {
+    Price price = new Price(List.of(), List.of("7/1"), Map.of(Rule.UNPLACED, -CENTS_634), 2);
+    assertThat(text(price, plan))
+        .contains("06:00, EUR 6.34 cheaper yes, nobody late, EUR 6.34 cheaper")
+        .contains("finds a place, which the plan has none for: 7/1")
+        .contains("avoidable cost EUR 6.34 cheaper, since other runs move too, by rule: EUR -6.34")
+        .doesNotContain("Costs are against");
+  }
+
+  @Test
+  void whatDoesNotMoveIsNotTheCause() {
+    Price price = new Price(List.of(), List.of(), Map.of(Rule.LATE, -CENTS_634), 0);
+    assertThat(text(price, plan))
+        .contains("avoidable cost EUR 6.34 cheaper, by rule:")
+        .doesNotContain("other runs move too");
+  }
+
+  @Test
+  void whatCouldBeSavedWithoutTheLineIsSaid() {
+    Price price = new Price(List.of(), List.of(), Map.of(), 0);
+    assertThat(text(price, cheaper()))
+        .contains(
+            "Costs are against the plan as it stands. A search found it EUR 6.34 cheaper without the new line.");
+  }
+
+  private static Plan cheaper() {
+    Figures f = plan.figures();
+    Map<Rule, Long> costs = new HashMap<>(f.costByRule());
+    costs.merge(Rule.LATE, -CENTS_634, Long::sum);
+    Figures less =
+        new Figures(
+            f.placedLines(),
+            f.unplacedLines(),
+            f.lateLines(),
+            f.lateMin(),
+            f.changes(),
+            f.changeMin(),
+            f.purgeG(),
+            costs);
+    return new Plan(
+        plan.head(),
+        plan.problem(),
+        plan.runs(),
+        plan.dismounts(),
+        plan.pulls(),
+        plan.unplaced(),
+        plan.unplacedCharges(),
+        less);
+  }
+}
