@@ -54,29 +54,33 @@ final class Dryers {
         dryMin[m] = dried.minutes();
       }
     }
-    int n = drying.dryers().size();
-    feeding = new int[week.presses][];
-    List<List<Integer>> feeds = new ArrayList<>();
-    for (int p = 0; p < week.presses; p++) {
-      feeds.add(new ArrayList<>());
-    }
-    for (int d = 0; d < n; d++) {
-      for (String press : drying.dryers().get(d).presses()) {
-        feeds.get(names.press(press)).add(d);
-      }
-    }
-    for (int p = 0; p < week.presses; p++) {
-      feeding[p] = feeds.get(p).stream().mapToInt(Integer::intValue).toArray();
-    }
+    feeding = feeding(drying, week);
     heldAtStart = heldAtStart(drying, week);
     dryAtStart =
         drying.dryers().stream()
             .mapToInt(f -> f.holds().map(h -> Math.max(start, h.dryFromMin())).orElse(start))
             .toArray();
+    int n = drying.dryers().size();
     held = new int[n];
     until = new int[n];
     dryFrom = new int[n];
     othersUntil = new int[n];
+  }
+
+  /** Dryers by the press that they may feed. */
+  private static int[][] feeding(Drying drying, WeekTables week) {
+    List<List<Integer>> feeds = new ArrayList<>();
+    for (int p = 0; p < week.presses; p++) {
+      feeds.add(new ArrayList<>());
+    }
+    for (int d = 0; d < drying.dryers().size(); d++) {
+      for (String press : drying.dryers().get(d).presses()) {
+        feeds.get(week.names.press(press)).add(d);
+      }
+    }
+    return feeds.stream()
+        .map(f -> f.stream().mapToInt(Integer::intValue).toArray())
+        .toArray(int[][]::new);
   }
 
   private int[] heldAtStart(Drying drying, WeekTables week) {
