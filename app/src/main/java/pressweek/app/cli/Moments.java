@@ -12,6 +12,8 @@ import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import pressweek.data.files.When;
+import pressweek.data.plan.Plan;
+import pressweek.data.problem.Hours;
 
 /** The moment from which a command looks at the plant. */
 final class Moments {
@@ -49,6 +51,29 @@ final class Moments {
     } catch (DateTimeException e) {
       return minute(line, given);
     }
+  }
+
+  /**
+   * The given moment within a plan, as minutes since 1970 UTC; one outside is a bad argument.
+   *
+   * @param given empty for none
+   * @param otherwise the moment where none is given
+   */
+  static int within(CommandLine line, String given, int otherwise, Plan plan) {
+    Hours hours = plan.problem().plant().hours();
+    int nowMin = given.isEmpty() ? otherwise : minute(line, given, hours.zone());
+    if (nowMin < hours.startMin() || nowMin >= hours.endMin()) {
+      String which = given.isEmpty() ? "the present" : "--now " + given;
+      throw new ParameterException(
+          line,
+          "%s is outside plan %s; expected a time from %s to %s"
+              .formatted(
+                  which,
+                  plan.head().number(),
+                  text(hours.startMin(), hours.zone()),
+                  text(hours.endMin(), hours.zone())));
+    }
+    return nowMin;
   }
 
   /** The present in minutes since 1970 UTC. */

@@ -21,10 +21,11 @@ final class PlanArgument {
   static EarlierPlans earlier(CommandSpec spec, Path file, Path out) throws IOException {
     EarlierPlans named = EarlierPlans.replacing(file, out);
     if (named.replaced().isEmpty()) {
-      String why =
-          named.complaints().isEmpty() ? "no such file" : String.join("; ", named.complaints());
       throw new ParameterException(
-          spec.commandLine(), file + ": " + why + "; expected a plan.json");
+          spec.commandLine(),
+          named.complaints().isEmpty()
+              ? file + ": no such file; expected a plan.json"
+              : String.join("; ", named.complaints()));
     }
     return named;
   }

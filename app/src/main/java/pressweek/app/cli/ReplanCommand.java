@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -28,7 +27,6 @@ import pressweek.data.files.table.FileScan;
 import pressweek.data.floor.EventReading;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Settings;
-import pressweek.data.problem.Hours;
 import pressweek.reports.moves.MovesText;
 import pressweek.solver.audit.Finding;
 
@@ -94,7 +92,7 @@ final class ReplanCommand implements Callable<Integer> {
     }
     EarlierPlans earlier = PlanArgument.earlier(spec, file, out);
     Plan plan = earlier.replaced().orElseThrow();
-    int nowMin = nowMin(plan);
+    int nowMin = Moments.within(spec.commandLine(), now, Moments.present(), plan);
     Optional<Replanner.Happened> happened = happened(read.get(), plan, nowMin, err);
     if (happened.isEmpty()) {
       return ExitCode.BAD_INPUT;
@@ -109,24 +107,6 @@ final class ReplanCommand implements Callable<Integer> {
               + "; the plan's own figures count, new order lines are read by the files");
     }
     return replan(new Replanner(read.get(), earlier, happened.get()), plan, settings);
-  }
-
-  private int nowMin(Plan plan) {
-    ZoneId zone = plan.problem().plant().hours().zone();
-    int nowMin = Moments.minute(spec.commandLine(), now, zone);
-    Hours hours = plan.problem().plant().hours();
-    if (nowMin < hours.startMin() || nowMin >= hours.endMin()) {
-      String which = now.isEmpty() ? "the present" : "--now " + now;
-      throw new ParameterException(
-          spec.commandLine(),
-          "%s is outside plan %s; expected a time from %s to %s"
-              .formatted(
-                  which,
-                  plan.head().number(),
-                  Moments.text(hours.startMin(), hours.zone()),
-                  Moments.text(hours.endMin(), hours.zone())));
-    }
-    return nowMin;
   }
 
   /** What happened; empty, and said on {@code err}, when it cannot be taken as it is. */

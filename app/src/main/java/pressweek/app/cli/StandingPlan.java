@@ -7,13 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import pressweek.app.plan.EarlierPlans;
 import pressweek.app.plan.WeekPlanner;
 import pressweek.data.files.Folder;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Settings;
-import pressweek.data.problem.Hours;
 import pressweek.data.week.Week;
 import pressweek.data.week.WeekResult;
 
@@ -50,7 +48,9 @@ final class StandingPlan {
       Path parent = Optional.ofNullable(path.toAbsolutePath().getParent()).orElse(path);
       Plan plan = PlanArgument.earlier(spec, path, parent).replaced().orElseThrow();
       PlanArgument.checkPlant(spec, path, plan, folder);
-      return Optional.of(new Standing(plan, within(spec, plan, Moments.present()), limits));
+      return Optional.of(
+          new Standing(
+              plan, Moments.within(spec.commandLine(), now, Moments.present(), plan), limits));
     }
     Settings half =
         new Settings(
@@ -61,7 +61,10 @@ final class StandingPlan {
         .map(
             plan ->
                 new Standing(
-                    plan, within(spec, plan, plan.problem().plant().hours().startMin()), half));
+                    plan,
+                    Moments.within(
+                        spec.commandLine(), now, plan.problem().plant().hours().startMin(), plan),
+                    half));
   }
 
   private Optional<Plan> planned(CommandSpec spec, Folder folder, Settings limits) {
@@ -91,22 +94,5 @@ final class StandingPlan {
   private int start(CommandSpec spec, Folder folder) {
     int minute = Moments.minute(spec.commandLine(), now, folder.plant().hours().zone());
     return Math.floorDiv(minute, 60) * 60;
-  }
-
-  private int within(CommandSpec spec, Plan plan, int otherwise) {
-    Hours hours = plan.problem().plant().hours();
-    int nowMin = now.isEmpty() ? otherwise : Moments.minute(spec.commandLine(), now, hours.zone());
-    if (nowMin < hours.startMin() || nowMin >= hours.endMin()) {
-      String which = now.isEmpty() ? "the present" : "--now " + now;
-      throw new ParameterException(
-          spec.commandLine(),
-          "%s is outside plan %s; expected a time from %s to %s"
-              .formatted(
-                  which,
-                  plan.head().number(),
-                  Moments.text(hours.startMin(), hours.zone()),
-                  Moments.text(hours.endMin(), hours.zone())));
-    }
-    return nowMin;
   }
 }

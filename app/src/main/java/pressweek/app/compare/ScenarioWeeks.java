@@ -58,6 +58,11 @@ public record ScenarioWeeks(List<ScenarioWeek> weeks, List<String> errors, List<
           .filter(w -> scenario.given() && w.file().equals(scenario.file()))
           .map(InputError::toString)
           .forEach(warnings::add);
+      if (!scenario.given() && !week.warnings().isEmpty()) {
+        warnings.add(
+            "%d of the plant's own warnings are not shown; see pressweek check %s"
+                .formatted(week.warnings().size(), folder));
+      }
       String name = scenario.given() ? scenario.name() : BASE;
       String unique = names.add(name) ? name : name + " (" + scenario.file() + ")";
       String out = unique(scenario.given() ? plain(scenario.file()) : "as-it-stands", outs);
