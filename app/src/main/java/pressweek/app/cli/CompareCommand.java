@@ -82,19 +82,12 @@ final class CompareCommand implements Callable<Integer> {
   private String now = "";
 
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     Settings settings = limits.settings(spec);
     if (seeds < 1 || seeds > MOST_SEEDS) {
       throw new ParameterException(spec.commandLine(), "--seeds must be 1 to " + MOST_SEEDS);
     }
-    try {
-      return compare(settings);
-    } catch (IOException e) {
-      PrintWriter err = spec.commandLine().getErr();
-      err.println(
-          e.getMessage() + ": cannot be read or written (" + e.getClass().getSimpleName() + ")");
-      return ExitCode.BAD_INPUT;
-    }
+    return compare(settings);
   }
 
   private int compare(Settings settings) throws IOException {

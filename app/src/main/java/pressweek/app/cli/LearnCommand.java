@@ -53,15 +53,9 @@ final class LearnCommand implements Callable<Integer> {
   private String out = "";
 
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     PrintWriter err = spec.commandLine().getErr();
-    try {
-      return learn(err);
-    } catch (IOException e) {
-      err.println(
-          e.getMessage() + ": cannot be read or written (" + e.getClass().getSimpleName() + ")");
-      return ExitCode.BAD_INPUT;
-    }
+    return learn(err);
   }
 
   private int learn(PrintWriter err) throws IOException {

@@ -83,7 +83,7 @@ final class PlanCommand implements Callable<Integer> {
   private int allowLateHours;
 
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     Settings settings = limits.settings(spec);
     if (sure < 1 || sure > MOST_PLANS) {
       throw new ParameterException(spec.commandLine(), "--sure must be 1 to " + MOST_PLANS);
@@ -91,14 +91,7 @@ final class PlanCommand implements Callable<Integer> {
     if (allowLateHours < 0) {
       throw new ParameterException(spec.commandLine(), "--allow-late must not be negative");
     }
-    try {
-      return plan(settings);
-    } catch (IOException e) {
-      PrintWriter err = spec.commandLine().getErr();
-      err.println(
-          e.getMessage() + ": cannot be read or written (" + e.getClass().getSimpleName() + ")");
-      return ExitCode.BAD_INPUT;
-    }
+    return plan(settings);
   }
 
   private int plan(Settings settings) throws IOException {

@@ -87,7 +87,7 @@ final class PromiseCommand implements Callable<Integer> {
   private String json = "";
 
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     PrintWriter err = spec.commandLine().getErr();
     Settings settings = limits.settings(spec);
     List<Integer> pieces = Quantities.of(spec.commandLine(), quantities);
@@ -96,22 +96,16 @@ final class PromiseCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "an item is missing; expected its code, or the customer's words");
     }
-    try {
-      Optional<Folder> read = folder.read(err);
-      if (read.isEmpty() || hasErrors(read.get(), err)) {
-        return ExitCode.BAD_INPUT;
-      }
-      List<String> known = needs(read.get());
-      Optional<String> code = code(read.get(), pieces);
-      if (code.isEmpty()) {
-        return ExitCode.BAD_INPUT;
-      }
-      return answer(read.get(), new Inquiry(code.get(), pieces, when, known), settings);
-    } catch (IOException e) {
-      err.println(
-          e.getMessage() + ": cannot be read or written (" + e.getClass().getSimpleName() + ")");
+    Optional<Folder> read = folder.read(err);
+    if (read.isEmpty() || hasErrors(read.get(), err)) {
       return ExitCode.BAD_INPUT;
     }
+    List<String> known = needs(read.get());
+    Optional<String> code = code(read.get(), pieces);
+    if (code.isEmpty()) {
+      return ExitCode.BAD_INPUT;
+    }
+    return answer(read.get(), new Inquiry(code.get(), pieces, when, known), settings);
   }
 
   /** The needs as orders.csv has them; one that nothing could be declared for is a bad argument. */

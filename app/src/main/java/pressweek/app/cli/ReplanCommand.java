@@ -70,16 +70,10 @@ final class ReplanCommand implements Callable<Integer> {
   private Path out;
 
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     PrintWriter err = spec.commandLine().getErr();
     Settings settings = limits.settings(spec);
-    try {
-      return replan(settings, err);
-    } catch (IOException e) {
-      err.println(
-          e.getMessage() + ": cannot be read or written (" + e.getClass().getSimpleName() + ")");
-      return ExitCode.BAD_INPUT;
-    }
+    return replan(settings, err);
   }
 
   private int replan(Settings settings, PrintWriter err) throws IOException {

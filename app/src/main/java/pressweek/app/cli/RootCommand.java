@@ -1,11 +1,13 @@
 package pressweek.app.cli;
 
+import java.io.IOException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import pressweek.app.store.StoreTrouble;
 
 /** The command {@code pressweek} itself, which knows only its subcommands and its version. */
 @Command(
@@ -60,6 +62,7 @@ public final class RootCommand implements Runnable {
     line.addSubcommand(new OpenCommand(pages));
     line.addSubcommand(new PersonCommand(pages));
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setExecutionExceptionHandler((e, command, parsed) -> failed(e, command));
     exitCodes(line);
     line.getSubcommands().values().forEach(RootCommand::exitCodes);
     // So that a quantity of -3 is answered as a quantity.
@@ -67,6 +70,24 @@ public final class RootCommand implements Runnable {
         .filter(sub -> sub.getCommandName().equals("promise"))
         .forEach(sub -> sub.setUnmatchedOptionsArePositionalParams(true));
     return line;
+  }
+
+  /** What the machine refuses is said in a line; all else is a bug. */
+  private static int failed(Exception e, CommandLine command) throws Exception {
+    if (e instanceof IOException) {
+      command
+          .getErr()
+          .println(
+              e.getMessage()
+                  + ": cannot be read or written ("
+                  + e.getClass().getSimpleName()
+                  + ")");
+    } else if (e instanceof StoreTrouble) {
+      command.getErr().println(e.getMessage());
+    } else {
+      throw e;
+    }
+    return ExitCode.BAD_INPUT;
   }
 
   private static void exitCodes(CommandLine line) {

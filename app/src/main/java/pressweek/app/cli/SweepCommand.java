@@ -75,19 +75,10 @@ final class SweepCommand implements Callable<Integer> {
   @Mixin private WorkOptions work;
 
   @Override
-  public Integer call() throws InterruptedException {
+  public Integer call() throws IOException, StoreTrouble, InterruptedException {
     PrintWriter err = spec.commandLine().getErr();
     Worker.Settings settings = work.settings(spec, 0);
-    try {
-      return sweep(settings, err);
-    } catch (StoreTrouble e) {
-      err.println(e.getMessage());
-      return ExitCode.BAD_INPUT;
-    } catch (IOException e) {
-      err.println(
-          e.getMessage() + ": cannot be read or written (" + e.getClass().getSimpleName() + ")");
-      return ExitCode.BAD_INPUT;
-    }
+    return sweep(settings, err);
   }
 
   private int sweep(Worker.Settings settings, PrintWriter err)

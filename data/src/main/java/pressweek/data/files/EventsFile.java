@@ -3,8 +3,6 @@ package pressweek.data.files;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import pressweek.data.files.table.FileScan;
 
 /**
@@ -42,15 +40,7 @@ public final class EventsFile {
    */
   public static Reading read(Path file, Folder folder) throws IOException {
     Findings findings = new Findings();
-    Path headings = folder.path().resolve(InputFile.HEADINGS.fileName());
-    Map<InputFile, Map<String, String>> own =
-        folder.has(InputFile.HEADINGS)
-            ? HeadingsFile.of(
-                JsonReader.read(headings, FileScan.of(headings)).object(), new Findings())
-            : Map.of();
-    Times times = Times.of(folder.plant().hours().dateFormat()).orElse(Times.iso());
-    Path parent = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(folder.path());
-    TableReader reader = new TableReader(InputFiles.in(parent), own, times, findings);
+    TableReader reader = TablesBeside.reader(file, folder, findings);
     FileScan scan = FileScan.of(file);
     List<EventRow> rows = reader.read(EventTables.EVENTS, file, scan);
     return new Reading(rows, findings.list(), scan.sha256());

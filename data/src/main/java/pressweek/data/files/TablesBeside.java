@@ -1,0 +1,31 @@
+package pressweek.data.files;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import pressweek.data.files.table.FileScan;
+
+/** Tables that may lie beside a plant's folder and are written as its own are. */
+final class TablesBeside {
+  private TablesBeside() {}
+
+  /**
+   * What reads such a table, with the headings and the date format of the folder.
+   *
+   * @param file the table, wherever it lies
+   * @param folder the plant's folder
+   * @param findings to which it adds what is wrong
+   */
+  static TableReader reader(Path file, Folder folder, Findings findings) throws IOException {
+    Path headings = folder.path().resolve(InputFile.HEADINGS.fileName());
+    Map<InputFile, Map<String, String>> own =
+        folder.has(InputFile.HEADINGS)
+            ? HeadingsFile.of(
+                JsonReader.read(headings, FileScan.of(headings)).object(), new Findings())
+            : Map.of();
+    Times times = Times.of(folder.plant().hours().dateFormat()).orElse(Times.iso());
+    Path parent = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(folder.path());
+    return new TableReader(InputFiles.in(parent), own, times, findings);
+  }
+}
