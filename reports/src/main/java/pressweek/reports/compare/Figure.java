@@ -52,6 +52,18 @@ public enum Figure {
       "food clearances alone", Unit.COUNT, Better.LESS, f -> kind(f, ChangeKind.FOOD_CLEARANCE)),
   DISMOUNTS(
       "molds taken off for another press", Unit.COUNT, Better.LESS, f -> f.changing().dismounts()),
+  MOLD_HOURS("hours of mold changes", Unit.HOURS, Better.LESS, f -> hours(f, ChangeKind.MOLD)),
+  TOOLING_HOURS(
+      "hours of tooling set changes", Unit.HOURS, Better.LESS, f -> hours(f, ChangeKind.TOOLING)),
+  RESIN_HOURS("hours of resin changes", Unit.HOURS, Better.LESS, f -> hours(f, ChangeKind.RESIN)),
+  COLOUR_HOURS(
+      "hours of colour changes", Unit.HOURS, Better.LESS, f -> hours(f, ChangeKind.COLOUR)),
+  CLEARANCE_HOURS(
+      "hours of food clearances alone",
+      Unit.HOURS,
+      Better.LESS,
+      f -> hours(f, ChangeKind.FOOD_CLEARANCE)),
+  DISMOUNT_HOURS("hours of dismounts", Unit.HOURS, Better.LESS, f -> f.changing().dismountMin()),
   PURGE_KG("purge", Unit.KG, Better.LESS, f -> f.changing().purgeG()),
   AVAILABILITY("availability", Unit.PERCENT, Better.NEITHER, f -> pct(f.times().availability())),
   EFFECTIVENESS("effectiveness", Unit.PERCENT, Better.NEITHER, f -> pct(f.times().effectiveness())),
@@ -143,6 +155,10 @@ public enum Figure {
 
   private static int kind(PlanFigures figures, ChangeKind kind) {
     return figures.changing().countByKind().getOrDefault(kind, 0);
+  }
+
+  private static long hours(PlanFigures figures, ChangeKind kind) {
+    return figures.changing().minutesByKind().getOrDefault(kind, 0L);
   }
 
   private static double campaign(PlanFigures figures) {
