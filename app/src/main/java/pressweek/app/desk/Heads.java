@@ -3,8 +3,9 @@ package pressweek.app.desk;
 import java.util.Map;
 import pressweek.data.plan.Head;
 import pressweek.data.plan.Plan;
+import pressweek.data.plan.Settings;
 
-/** Plans and heads with another number, or of other files. */
+/** Plans and heads with another number, of other files, or searched for in another way. */
 final class Heads {
   private Heads() {}
 
@@ -20,6 +21,18 @@ final class Heads {
             head.references(),
             head.stopped(),
             head.whole()));
+  }
+
+  static Head with(Head head, Settings settings) {
+    return new Head(
+        head.number(),
+        head.replaces(),
+        head.madeMin(),
+        head.inputs(),
+        settings,
+        head.references(),
+        head.stopped(),
+        head.whole());
   }
 
   static Head with(Head head, Map<String, String> inputs) {

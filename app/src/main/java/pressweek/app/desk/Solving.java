@@ -15,6 +15,7 @@ import pressweek.app.plan.Replanner;
 import pressweek.app.store.StoreTrouble;
 import pressweek.app.store.row.Change;
 import pressweek.data.plan.Charge;
+import pressweek.data.plan.Head;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Settings;
 import pressweek.data.problem.Job;
@@ -93,8 +94,8 @@ public final class Solving implements AutoCloseable {
     }
     DeskWeek week = now.get().week();
     Planner planner = new Planner(withoutLeftOut(week));
-    Settings settings = new Settings(seconds, 0, SEED);
-    Search search = new Search(() -> solved(version, by, week, planner, settings), planner::stop);
+    Head head = Heads.with(week.plan().head(), new Settings(seconds, 0, SEED));
+    Search search = new Search(() -> solved(version, by, week, planner, head), planner::stop);
     return begin(search, by, seconds);
   }
 
@@ -164,9 +165,8 @@ public final class Solving implements AutoCloseable {
         of.jobs().stream().filter(j -> !week.marks().leftOut().containsKey(j.id())).toList());
   }
 
-  private Proposal solved(
-      long version, String by, DeskWeek week, Planner planner, Settings settings) {
-    Plan plan = planner.plan(week.plan().head(), Optional.of(week.plan()), watcher());
+  private Proposal solved(long version, String by, DeskWeek week, Planner planner, Head head) {
+    Plan plan = planner.plan(head, Optional.of(week.plan()), watcher());
     DeskWeek found = new DeskWeek(withLeftOut(plan, week), week.marks());
     Moves moves =
         new Moves(week.plan(), week.plan(), found.plan(), List.of(), List.of(), List.of());

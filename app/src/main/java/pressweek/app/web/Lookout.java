@@ -1,6 +1,7 @@
 package pressweek.app.web;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executors;
@@ -54,7 +55,7 @@ final class Lookout implements AutoCloseable {
         Optional<Seen> before = seen.getAndSet(Optional.of(there));
         before.ifPresent(b -> tell(b, there, now.get()));
       }
-    } catch (StoreTrouble | IOException e) {
+    } catch (StoreTrouble | IOException | UncheckedIOException e) {
       LOG.log(System.Logger.Level.DEBUG, "looked in vain; the next request will say why", e);
     }
   }

@@ -11,7 +11,9 @@ import pressweek.app.store.StoreTrouble;
 import pressweek.data.files.At;
 import pressweek.data.files.EventKind;
 import pressweek.data.floor.FloorEvent;
+import pressweek.data.plan.Plan;
 import pressweek.data.plan.Run;
+import pressweek.data.plan.Settings;
 
 class SolvingTest extends OnDesk {
   @Test
@@ -25,6 +27,14 @@ class SolvingTest extends OnDesk {
     assertThat(found.findings()).isEmpty();
     assertThat(found.week().plan().runs()).extracting(Run::job).doesNotContain(line);
     assertThat(found.week().plan().problem().jobs()).anyMatch(j -> j.id().equals(line));
+  }
+
+  @Test
+  void theSearchTakesTheTimeThatItIsGiven() throws StoreTrouble, IOException, InterruptedException {
+    assertThat(plan().head().settings().seconds()).isNotEqualTo(1);
+    Plan found = solved(standing().version()).week().plan();
+    assertThat(found.head().settings()).isEqualTo(new Settings(1, 0, 1));
+    assertThat(found.head().stopped()).isFalse();
   }
 
   private Proposal solved(long version) throws StoreTrouble, IOException, InterruptedException {

@@ -9,6 +9,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.GeneralSecurityException;
@@ -52,7 +53,7 @@ class TlsTest {
                     PASSWORD))
             .redirectErrorStream(true)
             .start();
-    String said = new String(keytool.getInputStream().readAllBytes());
+    String said = new String(keytool.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertThat(keytool.waitFor()).as(said).isZero();
     return file;
   }
