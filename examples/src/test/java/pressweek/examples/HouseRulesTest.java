@@ -7,9 +7,11 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
 import static com.tngtech.archunit.library.GeneralCodingRules.THROW_GENERIC_EXCEPTIONS;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaField;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -50,6 +52,14 @@ class HouseRulesTest {
           OptionalInt.class.getName(),
           OptionalLong.class.getName(),
           OptionalDouble.class.getName());
+
+  /** Else the other rules would hold only because they saw no classes. */
+  @ArchTest
+  static void everySourceIsAmongTheClassesThatAreChecked(JavaClasses classes) {
+    Set<String> written = HouseSourcesTest.written();
+    assertThat(written).isNotEmpty();
+    assertThat(classes.stream().map(JavaClass::getName)).containsAll(written);
+  }
 
   @ArchTest
   static final ArchRule dataUsesNoneOfOurs =

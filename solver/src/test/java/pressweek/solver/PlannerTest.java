@@ -18,7 +18,7 @@ import pressweek.solver.audit.Finding;
 final class PlannerTest {
   @Test
   void auditAgreesOnDrawnPlants() {
-    assertThat(findings(1, 61, 30)).isEmpty();
+    assertThat(findings(1, 31, 30)).isEmpty();
   }
 
   @Test

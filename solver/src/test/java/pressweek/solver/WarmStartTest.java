@@ -19,7 +19,7 @@ import pressweek.solver.timing.WeekTables;
 final class WarmStartTest {
   @Test
   void aPlanPutInComesBackOrACheaperOne() {
-    for (long seed = 1; seed <= 10; seed++) {
+    for (long seed = 1; seed <= 6; seed++) {
       Problem problem = DrawnWeeks.arranged(seed);
       Plan good = Plans.of(problem, 60, seed);
       Plan again = new Planner(problem).plan(Plans.head(1, 5), Optional.of(good), Watcher.NONE);
@@ -32,7 +32,7 @@ final class WarmStartTest {
   @Test
   void whatIsHeldBackAndOpenedIsTakenOver() {
     List<PlantWide.Held> held = new ArrayList<>();
-    for (long seed = 1; seed <= 20; seed++) {
+    for (long seed = 1; seed <= 10; seed++) {
       Problem problem = DrawnWeeks.arranged(seed);
       Plan good = Plans.of(problem, 60, seed);
       WeekTables week = new WeekTables(problem);

@@ -138,7 +138,7 @@ final class PlantReader {
     if (text.filter(t -> t.isEmpty() || t.startsWith("now")).isPresent()) {
       return Optional.of(Optional.empty());
     }
-    return text.flatMap(times::parse).filter(Times::plausible).map(Optional::of);
+    return text.flatMap(times::parse).filter(Times::plausible).map(when -> Optional.of(when));
   }
 
   private Crew crew(ShiftReader shifts) {

@@ -2,65 +2,13 @@ package pressweek.data.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import pressweek.data.files.Folder;
-import pressweek.data.files.FolderReader;
 import pressweek.data.guide.Guide;
-import pressweek.data.guide.GuideReader;
-import pressweek.data.week.Week;
 
 /** Codes and symbols that a proof finds fault with. */
-class GuideProofTest {
-  @TempDir private Path path;
-
-  private Folder folder(String guide) {
-    try {
-      Files.writeString(path.resolve("guide.json"), guide);
-      return FolderReader.read(path);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static Guide guide(Folder folder) {
-    GuideReader.Result result = Week.guide(folder);
-    assertThat(result.findings()).isEmpty();
-    return result.guide().orElseThrow();
-  }
-
-  private Proof proof(String guide) {
-    return GuideProof.of(guide(folder(guide)), GuideProof.SEED);
-  }
-
-  private List<String> findings(String guide) {
-    return proof(guide).findings().stream().map(Finding::toString).toList();
-  }
-
-  private List<String> plantFindings(String guide) {
-    Folder folder = folder(guide);
-    return GuideProof.of(guide(folder), folder, GuideProof.SEED).findings().stream()
-        .map(Finding::toString)
-        .toList();
-  }
-
-  private void file(String name, String... lines) throws IOException {
-    Files.writeString(path.resolve(name), String.join("\n", lines) + "\n");
-  }
-
-  private static Folder example(String name) {
-    try {
-      return FolderReader.read(Path.of("../examples/" + name));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
+class GuideProofTest extends ProofTries {
   @Test
   void demoGuideHasNoFinding() {
     Folder week = example("quillback-week");

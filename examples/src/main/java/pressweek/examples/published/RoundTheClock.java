@@ -132,7 +132,7 @@ final class RoundTheClock {
     String standing =
         changes.stream().anyMatch(c -> c.from().colour().equals(colour(-1))) ? colour(-1) : "";
     for (int m = 0; m < machines; m++) {
-      presses.add(press(press(m), m));
+      presses.add(made(press(m)));
       molds.add(mold("M" + m));
       states.add(new PressState(press(m), new Setup("M" + m, "", "PP", standing), false, ""));
     }
@@ -177,7 +177,7 @@ final class RoundTheClock {
         0);
   }
 
-  private static Press press(String id, int machine) {
+  private static Press made(String id) {
     return new Press(
         id,
         "",

@@ -227,12 +227,12 @@ final class DrawnWeek {
     if (foodGrade) {
       job.food();
     }
-    addOptions(job, foodGrade);
+    addOptions(job);
     return job;
   }
 
   /** One mold, sometimes another where the first does not fit; food-grade work goes on P1, too. */
-  private void addOptions(JobBuilder job, boolean foodGrade) {
+  private void addOptions(JobBuilder job) {
     int mold = random.nextInt(molds);
     int other = maybe(25) ? random.nextInt(molds) : mold;
     int run = 20 + random.nextInt(2 * MEAN_RUN_MIN - 40);

@@ -117,7 +117,7 @@ final class Ledger {
   }
 
   /** Cut-offs at or after a time and before the ready time. */
-  private long missed(long due, long ready) {
+  private int missed(long due, long ready) {
     return before(ready) - before(due);
   }
 

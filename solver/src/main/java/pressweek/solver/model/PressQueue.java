@@ -18,9 +18,15 @@ public class PressQueue {
 
   @PlanningListVariable private List<PlannedJob> jobs = new ArrayList<>();
 
-  @ValueRangeProvider private List<PlannedJob> eligible = List.of();
+  /** Read by the solver. */
+  @SuppressWarnings("UnusedVariable")
+  @ValueRangeProvider
+  private List<PlannedJob> eligible = List.of();
 
-  @PlanningPinToIndex private int fixed;
+  /** Read by the solver. */
+  @SuppressWarnings("UnusedVariable")
+  @PlanningPinToIndex
+  private int fixed;
 
   /** For the solver, which clones. */
   public PressQueue() {}

@@ -134,7 +134,7 @@ final class Placing {
     if (next > start) {
       return next;
     }
-    next = readinessObjects(press, job, option, start);
+    next = readinessObjects(press, job, start);
     if (next > start) {
       return next;
     }
@@ -192,7 +192,7 @@ final class Placing {
   }
 
   /** Runs that it builds on, and dryers. */
-  private int readinessObjects(int press, int job, int option, int start) {
+  private int readinessObjects(int press, int job, int start) {
     boolean running = look.running;
     int first = jobs.buildsOn[job];
     if (first >= 0 && !running) {

@@ -62,7 +62,17 @@ final class BoundOfDrawnPlantsTest {
 
   @Test
   void theBestOfAFewLinesIsNoCheaper() {
-    for (long seed = 1; seed <= 30; seed++) {
+    bestIsNoCheaper(1, 11);
+  }
+
+  @Test
+  @Tag("full")
+  void theBestOfAFewLinesIsNoCheaperOnManyPlants() {
+    bestIsNoCheaper(11, 61);
+  }
+
+  private static void bestIsNoCheaper(int from, int to) {
+    for (long seed = from; seed < to; seed++) {
       SplittableRandom random = new SplittableRandom(seed);
       Problem problem =
           RandomPlant.of(seed, 2 + random.nextInt(4), 1 + random.nextInt(2)).load(1.2).build();

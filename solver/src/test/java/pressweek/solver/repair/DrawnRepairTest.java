@@ -80,7 +80,7 @@ final class DrawnRepairTest {
 
   @Test
   void withoutEventsWhatIsLeftGoesOnAsPlanned() {
-    assertThat(shifted(1, 50)).isEmpty();
+    assertThat(shifted(1, 25)).isEmpty();
   }
 
   @Test
@@ -128,7 +128,7 @@ final class DrawnRepairTest {
 
   @Test
   void afterEventsThePlanKeepsEveryRuleAndEveryLine() {
-    assertThat(findings(1, 30)).isEmpty();
+    assertThat(findings(1, 16)).isEmpty();
   }
 
   @Test
