@@ -1,12 +1,16 @@
 package pressweek.app.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
 import pressweek.app.store.StoreTrouble;
 
 /** The command {@code pressweek} itself, which knows only its subcommands and its version. */
@@ -39,7 +43,7 @@ import pressweek.app.store.StoreTrouble;
       RestoreCommand.class
     },
     versionProvider = RootCommand.Version.class)
-public final class RootCommand implements Runnable {
+public final class RootCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   /** Runs what the arguments ask for and returns the exit code of the process. */
@@ -63,6 +67,8 @@ public final class RootCommand implements Runnable {
     line.addSubcommand(new PersonCommand(pages));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler((e, command, parsed) -> failed(e, command));
+    line.setParameterExceptionHandler((e, args) -> mistaken(e));
+    line.registerConverter(int.class, RootCommand::whole);
     exitCodes(line);
     line.getSubcommands().values().forEach(RootCommand::exitCodes);
     // So that a quantity of -3 is answered as a quantity.
@@ -70,6 +76,24 @@ public final class RootCommand implements Runnable {
         .filter(sub -> sub.getCommandName().equals("promise"))
         .forEach(sub -> sub.setUnmatchedOptionsArePositionalParams(true));
     return line;
+  }
+
+  /** Says what is wrong with the arguments, and where to read what they are; not all of it. */
+  private static int mistaken(ParameterException e) {
+    CommandLine command = e.getCommandLine();
+    PrintWriter err = command.getErr();
+    err.println(e.getMessage());
+    UnmatchedArgumentException.printSuggestions(e, err);
+    err.println("'" + command.getCommandSpec().qualifiedName() + " --help' says what it takes");
+    return ExitCode.BAD_INPUT;
+  }
+
+  private static int whole(String text) {
+    try {
+      return Integer.parseInt(text);
+    } catch (NumberFormatException e) {
+      throw new TypeConversionException("'" + text + "' is not a whole number");
+    }
   }
 
   /** What the machine refuses is said in a line; all else is a bug. */
@@ -97,8 +121,11 @@ public final class RootCommand implements Runnable {
   }
 
   @Override
-  public void run() {
-    throw new ParameterException(spec.commandLine(), "no command given; expected one of the below");
+  public Integer call() {
+    CommandLine line = spec.commandLine();
+    line.getErr().println("no command given; expected one of the below");
+    line.usage(line.getErr());
+    return ExitCode.BAD_INPUT;
   }
 
   /** The version of the jar this program was started from. */
