@@ -16,6 +16,7 @@ import java.util.function.Consumer;
 import pressweek.app.plan.EarlierPlans;
 import pressweek.app.plan.WeekPlanner;
 import pressweek.data.plan.Plan;
+import pressweek.data.problem.Problem;
 import pressweek.reports.compare.Notes;
 import pressweek.reports.compare.PlanFigures;
 import pressweek.reports.compare.SideBySide;
@@ -151,8 +152,13 @@ public final class ScenarioPlanner {
   private Tried tried(ScenarioWeek week, List<Made> made) {
     List<Made> whole = made.stream().filter(m -> !m.cut()).toList();
     List<Made> counted = whole.isEmpty() ? made : whole;
-    List<String> notes =
-        week.scenario().given() ? Notes.of(weeks.get(0).problem(), week.problem()) : List.of();
+    List<String> notes = new ArrayList<>();
+    if (week.scenario().given()) {
+      Problem base = weeks.get(0).problem();
+      notes.addAll(Notes.of(base, week.problem()));
+      List<Plan> plans = counted.stream().map(m -> m.planned().book().plan()).toList();
+      notes.addAll(Notes.unopened(base, week.problem(), plans));
+    }
     return new Tried(
         week.name(),
         week.scenario().words(),

@@ -6,9 +6,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import pressweek.data.plan.Plan;
 import pressweek.data.problem.Job;
+import pressweek.data.problem.Opening;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Unplaced;
 import pressweek.reports.schedule.Headline;
@@ -47,6 +50,29 @@ public final class Notes {
       notes.add("It plans another stretch of time.");
     }
     return List.copyOf(notes);
+  }
+
+  /**
+   * Overtime that only the scenario has and that no plan of it opens: what is not worked changes
+   * nothing.
+   *
+   * @param plans the plans of the scenario; nothing is said of none
+   */
+  public static List<String> unopened(Problem base, Problem scenario, List<Plan> plans) {
+    Set<String> idle = overtime(scenario);
+    idle.removeAll(overtime(base));
+    plans.forEach(p -> p.head().plantWide().opened().forEach(o -> idle.remove(o.shift())));
+    return plans.isEmpty()
+        ? List.of()
+        : idle.stream()
+            .map(shift -> "None of its plans opens overtime shift \"" + shift + "\".")
+            .toList();
+  }
+
+  private static Set<String> overtime(Problem problem) {
+    return problem.arranged().opening().overtime().stream()
+        .map(Opening.Overtime::shift)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private static Set<String> ids(Problem problem) {
