@@ -26,6 +26,7 @@ import pressweek.data.files.Folder;
 import pressweek.data.learning.LearnedLuck;
 import pressweek.data.plan.Plan;
 import pressweek.data.stress.Stressed;
+import pressweek.reports.schedule.TextLines;
 import pressweek.reports.stress.StressReport;
 import pressweek.reports.stress.StressText;
 import pressweek.reports.write.StressFiles;
@@ -45,6 +46,7 @@ import pressweek.solver.stress.Stress;
       "2:the folder or a plan cannot be read, or is of another plant"
     })
 final class StressCommand implements Callable<Integer> {
+  private static final int WIDTH = 80;
   private static final int MOST_REPLAYS = 100_000;
 
   @Spec private CommandSpec spec;
@@ -84,7 +86,8 @@ final class StressCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "OUT",
       defaultValue = "",
-      description = "folder to write stress.csv, stress_gains.csv and stress.html to")
+      description =
+          "folder to write stress.csv, stress_gains.csv, stress_slack.csv and stress.html to")
   private String out = "";
 
   @Override
@@ -163,12 +166,13 @@ final class StressCommand implements Callable<Integer> {
     }
     List<String> changed = ChangedInputs.of(plan.head().inputs(), read.inputs());
     if (!changed.isEmpty()) {
-      spec.commandLine()
-          .getErr()
-          .println(
-              "note: plan %s (%s)".formatted(path, plan.head().number())
-                  + " was made from other inputs; changed since: "
-                  + String.join(", ", changed));
+      TextLines note = new TextLines(WIDTH);
+      note.line(
+          "note: ",
+          "plan %s (%s) was made from other inputs; changed since: %s"
+              .formatted(path, plan.head().number(), String.join(", ", changed)));
+      spec.commandLine().getErr().print(note);
+      spec.commandLine().getErr().flush();
     }
     return plan;
   }

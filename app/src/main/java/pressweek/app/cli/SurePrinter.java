@@ -29,8 +29,9 @@ final class SurePrinter {
     out.line(
         "  ",
         (rates.shown() ? "Avoidable cost by the plan and in" : "Lines on time are those in")
-            + " the mean of 400 replays. The taken plan is the one that cost least in the mean"
-            + " of other replays.");
+            + " the mean of "
+            + Counts.of(sure.replays(), "replay")
+            + ". The taken plan is the one that cost least in the mean of other replays.");
     return out.toString();
   }
 

@@ -62,6 +62,7 @@ public final class LuckBasis {
                 pct(u.receipts().latePct()),
                 number(u.receipts().lateDays()),
                 from("receipt_late_pct", "receipt_late_days")));
+    asked(u, all);
     return all;
   }
 
@@ -78,6 +79,21 @@ public final class LuckBasis {
                 all.add(
                     breakdown(p.press(), p.breakdown())
                         + (learnt ? " (actuals.csv)" : from("presses"))));
+  }
+
+  private void asked(Uncertainty u, List<String> all) {
+    all.add(
+        "sure: on time in %s of the replays%s".formatted(pct(u.aim().surePct()), from("sure_pct")));
+    all.add(
+        "work goes on for up to %d d after the horizon%s"
+            .formatted(u.effort().daysOn(), from("after_horizon_days")));
+    all.add(
+        String.format(
+            Locale.ROOT,
+            "tried: %d of a kind, %,d runs for each%s",
+            u.effort().triedOfAKind(),
+            u.effort().triedRuns(),
+            from("tried_of_a_kind", "tried_runs")));
   }
 
   private static String breakdown(String press, Uncertainty.Breakdown of) {

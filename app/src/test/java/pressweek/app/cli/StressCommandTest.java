@@ -43,6 +43,11 @@ final class StressCommandTest {
         .contains("All figures are estimates.")
         .contains("What it would bring, under the same luck")
         .contains("plant estimate")
+        .contains("What more time before each shipping cut-off would bring")
+        .contains("  1 h  ")
+        .contains("  24 h  ")
+        .contains("in 90 % of the replays or more: as it is")
+        .contains("sure: on time in 90 % of the replays (plant estimate)")
         .doesNotContain("cannot be replayed");
     assertThat(ran.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
     assertThat(stress("--runs", "200").out()).isEqualTo(ran.out());
@@ -57,9 +62,10 @@ final class StressCommandTest {
     assertThat(Files.readString(to.resolve("stress.csv")))
         .startsWith(
             "line,run,press,due,planned_ready,ready_90_pct,on_time_pct,on_time_low_pct,"
-                + "on_time_high_pct,late_h\r\n")
+                + "on_time_high_pct,late_h,slack_needed_h\r\n")
         .contains("706/1,");
     assertThat(Files.readString(to.resolve("stress_gains.csv"))).contains("no breakdowns,");
+    assertThat(Files.readString(to.resolve("stress_slack.csv")).lines()).hasSize(5);
     assertThat(Files.readString(to.resolve("stress.html")))
         .contains("How sure is the plan?")
         .contains("Estimates:")
@@ -120,7 +126,9 @@ final class StressCommandTest {
             + " \"change_spread_pct\": 0, \"breakdown_every_h\": 0, \"receipt_late_pct\": 0}";
     Files.writeString(file, text.substring(0, text.length() - 1) + ", " + none + "}\n");
     Ran ran = stress("--runs", "20");
-    assertThat(ran.err()).contains("changed since: plant.json");
+    assertThat(ran.err().replaceAll("\\s+", " ")).contains("changed since: plant.json");
+    assertThat(ran.err().lines())
+        .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
     assertThat(ran.out())
         .containsPattern("if all goes by the plan, and (\\d+)\\.0 in the mean")
         .contains("a press never breaks down")

@@ -141,14 +141,7 @@ public record LearnedLuck(Uncertainty uncertainty, Map<Source, String> learnt) {
             presses.add(new PressBreakdown(press, one.with(spread)));
           }
         });
-    return Optional.of(
-        new Uncertainty(
-            luck.cycle(),
-            luck.scrapSpreadPct(),
-            luck.change(),
-            all.with(spread),
-            presses,
-            luck.receipts()));
+    return Optional.of(luck.withBreakdowns(all.with(spread), presses));
   }
 
   private static String words(Uncertainty luck, List<ActualRow> rows) {

@@ -12,6 +12,8 @@ import java.util.List;
  * @param breakdown breakdowns of a press without figures of its own
  * @param presses breakdowns of the presses that have them
  * @param receipts deliveries that come in late
+ * @param aim how sure the plant wants to be
+ * @param effort how much is replayed and tried
  */
 public record Uncertainty(
     Spread cycle,
@@ -19,11 +21,20 @@ public record Uncertainty(
     Spread change,
     Breakdown breakdown,
     List<PressBreakdown> presses,
-    LateReceipts receipts) {
-  /** A week that goes by its plan. */
+    LateReceipts receipts,
+    Aim aim,
+    Effort effort) {
+  /** A week that goes by its plan, of which nothing is asked. */
   public static final Uncertainty NONE =
       new Uncertainty(
-          Spread.NONE, 0, Spread.NONE, Breakdown.NONE, List.of(), new LateReceipts(0, 0));
+          Spread.NONE,
+          0,
+          Spread.NONE,
+          Breakdown.NONE,
+          List.of(),
+          new LateReceipts(0, 0),
+          Aim.NONE,
+          Effort.NONE);
 
   public Uncertainty {
     presses = List.copyOf(presses);
@@ -63,6 +74,40 @@ public record Uncertainty(
    */
   public record LateReceipts(double latePct, double lateDays) {}
 
+  /**
+   * How sure the plant wants to be.
+   *
+   * @param surePct share of replays in which a line ought to be on time, percent
+   * @param slackMin minutes more before each shipping cut-off of which it asks what they would
+   *     bring, the fewest first
+   */
+  public record Aim(double surePct, List<Integer> slackMin) {
+    /** Always on time, and no question. */
+    public static final Aim NONE = new Aim(100, List.of());
+
+    public Aim {
+      slackMin = List.copyOf(slackMin);
+    }
+  }
+
+  /**
+   * How much is replayed and tried.
+   *
+   * @param daysOn days after the horizon for which work that was pushed past it goes on
+   * @param triedOfAKind presses, molds, runs and receipts of which it is tried, each, what they
+   *     cost
+   * @param triedRuns runs that are replayed at most for one thing that is tried, all replays
+   *     together
+   * @param sureReplays replays of each plan where plans are compared
+   * @param carefulPct share of runs that take no longer than the most careful of such plans takes
+   *     them for, percent
+   */
+  public record Effort(
+      int daysOn, int triedOfAKind, int triedRuns, int sureReplays, double carefulPct) {
+    /** Nothing is tried, and nothing goes on after the horizon. */
+    public static final Effort NONE = new Effort(0, 0, 0, 1, 50);
+  }
+
   /** The breakdowns of a press. */
   public Breakdown of(String press) {
     return presses.stream()
@@ -74,26 +119,43 @@ public record Uncertainty(
 
   /** The same with other cycles. */
   public Uncertainty withCycle(Spread other) {
-    return new Uncertainty(other, scrapSpreadPct, change, breakdown, presses, receipts);
+    return new Uncertainty(
+        other, scrapSpreadPct, change, breakdown, presses, receipts, aim, effort);
   }
 
   /** The same with another spread of scrap. */
   public Uncertainty withScrap(double spreadPct) {
-    return new Uncertainty(cycle, spreadPct, change, breakdown, presses, receipts);
+    return new Uncertainty(cycle, spreadPct, change, breakdown, presses, receipts, aim, effort);
   }
 
   /** The same with other change minutes. */
   public Uncertainty withChange(Spread other) {
-    return new Uncertainty(cycle, scrapSpreadPct, other, breakdown, presses, receipts);
+    return new Uncertainty(cycle, scrapSpreadPct, other, breakdown, presses, receipts, aim, effort);
   }
 
   /** The same with these breakdowns of every press. */
   public Uncertainty withBreakdown(Breakdown other) {
-    return new Uncertainty(cycle, scrapSpreadPct, change, other, List.of(), receipts);
+    return withBreakdowns(other, List.of());
+  }
+
+  /** The same with other breakdowns: of presses without figures of their own, and of the others. */
+  public Uncertainty withBreakdowns(Breakdown other, List<PressBreakdown> own) {
+    return new Uncertainty(cycle, scrapSpreadPct, change, other, own, receipts, aim, effort);
   }
 
   /** The same with other late receipts. */
   public Uncertainty withReceipts(LateReceipts other) {
-    return new Uncertainty(cycle, scrapSpreadPct, change, breakdown, presses, other);
+    return new Uncertainty(cycle, scrapSpreadPct, change, breakdown, presses, other, aim, effort);
+  }
+
+  /** The same for a plant that wants to be otherwise sure. */
+  public Uncertainty withAim(Aim other) {
+    return new Uncertainty(
+        cycle, scrapSpreadPct, change, breakdown, presses, receipts, other, effort);
+  }
+
+  /** The same with another effort. */
+  public Uncertainty withEffort(Effort other) {
+    return new Uncertainty(cycle, scrapSpreadPct, change, breakdown, presses, receipts, aim, other);
   }
 }

@@ -7,17 +7,37 @@ package pressweek.data.stress;
  * @param run run number
  * @param press its press
  * @param dueMin when it is due, minutes since 1970 UTC
- * @param plannedMin when the plan has it ready
+ * @param ready when it is ready
  * @param onTime share of replays in which it is ready by its due time
  * @param lateHours mean hours late over all replays, 0 where it is on time
- * @param ninetyMin minute by which it is ready in nine replays of ten
  */
 public record LineChance(
     String line,
     String run,
     String press,
     int dueMin,
-    int plannedMin,
+    Ready ready,
     Chance onTime,
-    double lateHours,
-    int ninetyMin) {}
+    double lateHours) {
+  /**
+   * When a line is ready, minutes since 1970 UTC.
+   *
+   * @param plannedMin by the plan
+   * @param ninetyMin at the latest in nine replays of ten
+   * @param sureMin at the latest in as many replays as the plant wants
+   */
+  public record Ready(int plannedMin, int ninetyMin, int sureMin) {}
+
+  /** When the plan has it ready. */
+  public int plannedMin() {
+    return ready.plannedMin();
+  }
+
+  /**
+   * Minutes by which it would have to be due later, or be ready earlier, to be on time in as many
+   * replays as the plant wants; below 0 where it has so much to spare.
+   */
+  public int slackNeededMin() {
+    return ready.sureMin() - dueMin;
+  }
+}

@@ -12,6 +12,7 @@ import pressweek.data.problem.Uncertainty;
  * @param totals what the week comes to
  * @param asPlanned the same when all goes by the plan, for comparison
  * @param gains what would bring most, the plant as a whole first
+ * @param slack what more time before each shipping cut-off would bring, the least time first
  * @param rival another plan under the same luck
  */
 public record Stressed(
@@ -20,10 +21,12 @@ public record Stressed(
     Totals totals,
     AsPlanned asPlanned,
     List<Gain> gains,
+    List<SlackGain> slack,
     Optional<Rival> rival) {
   public Stressed {
     lines = List.copyOf(lines);
     gains = List.copyOf(gains);
+    slack = List.copyOf(slack);
   }
 
   /**

@@ -9,12 +9,29 @@ import pressweek.data.stress.Estimate;
 /** Estimates in words: with one decimal, and with the interval that holds the true figure. */
 final class Figure {
   private static final double PCT = 100;
+  private static final BigDecimal HOUR = BigDecimal.valueOf(60);
 
   private Figure() {}
 
   /** A number with one decimal: {@code 1,234.5}; never a nought with a sign. */
   static String one(double value) {
     return String.format(Locale.ROOT, "%,.1f", decimal(value));
+  }
+
+  /** A number with as many decimals as it has, at most two: {@code 0.25}. */
+  static String plain(double value) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP);
+    return rounded.stripTrailingZeros().toPlainString();
+  }
+
+  /** Hours of minutes: {@code 0.25}. */
+  static String hours(int minutes) {
+    return plain(minutes / 60.0);
+  }
+
+  /** Hours of minutes with one decimal, rounded up. */
+  static BigDecimal hoursUp(int minutes) {
+    return BigDecimal.valueOf(minutes).divide(HOUR, 1, RoundingMode.CEILING);
   }
 
   /** With a sign where it is not nought: {@code +1.2}. */
@@ -42,6 +59,11 @@ final class Figure {
   static String percent(Chance of) {
     return "%s (%s to %s)"
         .formatted(percent(of.share()), one(of.low() * PCT), one(of.high() * PCT));
+  }
+
+  /** The same without signs of percent: {@code 93.1 (91.4-94.5)}. */
+  static String brief(Chance of) {
+    return "%s (%s-%s)".formatted(one(of.share() * PCT), one(of.low() * PCT), one(of.high() * PCT));
   }
 
   /** One decimal, for lists. */

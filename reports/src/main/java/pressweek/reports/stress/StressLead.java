@@ -13,9 +13,6 @@ import pressweek.reports.schedule.Money;
 
 /** How sure a plan is, in a few sentences and a small table. */
 public final class StressLead {
-  /** Lines that the plan has on time and that are less sure than this are worth a look. */
-  private static final double SURE = 0.95;
-
   private final StressReport report;
   private final Stressed stressed;
   private final Rates rates;
@@ -99,18 +96,42 @@ public final class StressLead {
   /** Lines that the plan has on time and that are not sure to be, the least sure first. */
   public List<LineChance> shaky() {
     return stressed.lines().stream()
-        .filter(l -> l.plannedMin() <= l.dueMin() && l.onTime().share() < SURE)
+        .filter(l -> l.plannedMin() <= l.dueMin() && l.slackNeededMin() > 0)
         .toList();
   }
 
   /** What is said above the shaky lines. */
   public String shakyHeading() {
     int shaky = shaky().size();
-    String sure = Figure.percent(SURE);
+    String sure = sure();
     return shaky == 0
         ? "Every line that the plan has on time is so in " + sure + " of the replays or more."
         : "On time by the plan, and in less than %s of the replays: %s"
             .formatted(sure, Headline.counted(shaky, "line"));
+  }
+
+  /** The share of replays in which a line ought to be on time: {@code 90 %}. */
+  String sure() {
+    return Figure.plain(stressed.luck().uncertainty().aim().surePct()) + " %";
+  }
+
+  /** What the hours of slack beside a line are. */
+  String slackNeeded() {
+    return "Slack: hours by which a line would have to be promised later, or be ready earlier, to be"
+        + " on time in %s of the replays.".formatted(sure());
+  }
+
+  /** What is asked about more time before the shipping cut-offs; empty where nothing is. */
+  public List<String> slack() {
+    if (stressed.slack().isEmpty()) {
+      return List.of();
+    }
+    long sure = stressed.lines().stream().filter(l -> l.slackNeededMin() <= 0).count();
+    return List.of(
+        "Sure is a line that is on time in %s of the replays or more: as it is %d of %s."
+            .formatted(sure(), sure, Headline.counted(stressed.lines().size(), "planned line")),
+        "The same replays, every line due so much later; nothing is planned anew.",
+        "For a plan that holds better by itself see plan --sure.");
   }
 
   /** How the plan stands to another one, if it is compared with one. */

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.Optional;
 import pressweek.data.stress.Gain;
 import pressweek.data.stress.LineChance;
+import pressweek.data.stress.SlackGain;
 import pressweek.reports.hours.PlantClock;
 import pressweek.reports.listing.Listing;
 import pressweek.reports.listing.ListingColumns;
@@ -29,7 +30,7 @@ public final class StressLists {
         .text("press", LineChance::press)
         .time("due", l -> clock.at(l.dueMin()))
         .time("planned_ready", l -> clock.at(l.plannedMin()))
-        .time("ready_90_pct", l -> clock.at(l.ninetyMin()))
+        .time("ready_90_pct", l -> clock.at(l.ready().ninetyMin()))
         .headed("ready by in 9 of 10")
         .decimal("on_time_pct", l -> percent(l.onTime().share()))
         .headed("on time %")
@@ -39,6 +40,8 @@ public final class StressLists {
         .headed("at most %")
         .decimal("late_h", l -> Figure.decimal(l.lateHours()))
         .headed("late h")
+        .decimal("slack_needed_h", l -> Figure.hoursUp(l.slackNeededMin()))
+        .headed("slack needed h")
         .listing(
             "stress",
             "How sure each order line is",
@@ -71,6 +74,33 @@ public final class StressLists {
             "What would bring most, under the same luck",
             new Paper(CAUTION, "", false, "There was nothing to try."),
             report.stressed().gains());
+  }
+
+  /** A row for each length of time more before the shipping cut-offs. */
+  public static Listing slack(StressReport report) {
+    String sure = new StressLead(report).sure();
+    return new ListingColumns<SlackGain>()
+        .decimal("slack_h", s -> new BigDecimal(Figure.hours(s.minutes())))
+        .headed("hours more before each cut-off")
+        .decimal("more_on_time", s -> one(s.moreOnTime().mean()))
+        .headed("lines more on time")
+        .decimal("more_on_time_low", s -> one(s.moreOnTime().low()))
+        .headed("at least")
+        .decimal("more_on_time_high", s -> one(s.moreOnTime().high()))
+        .headed("at most")
+        .decimal("fewer_late_h", s -> one(s.fewerLateHours().mean()))
+        .headed("late hours fewer")
+        .decimal("fewer_late_low_h", s -> one(s.fewerLateHours().low()))
+        .headed("at least")
+        .decimal("fewer_late_high_h", s -> one(s.fewerLateHours().high()))
+        .headed("at most")
+        .number("sure_lines", SlackGain::sureLines)
+        .headed("sure lines (" + sure + ")")
+        .listing(
+            "stress_slack",
+            "What more time before each shipping cut-off would bring, under the same luck",
+            new Paper(CAUTION, "", false, "The plant asks of no such time (slack_h)."),
+            report.stressed().slack());
   }
 
   private static BigDecimal percent(double share) {

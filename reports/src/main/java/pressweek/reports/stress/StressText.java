@@ -5,6 +5,7 @@ import java.util.Locale;
 import pressweek.data.stress.Estimate;
 import pressweek.data.stress.Gain;
 import pressweek.data.stress.LineChance;
+import pressweek.data.stress.SlackGain;
 import pressweek.reports.hours.PlantClock;
 import pressweek.reports.schedule.TextLines;
 
@@ -41,6 +42,7 @@ public final class StressText {
     comparison();
     lines();
     gains();
+    slack();
     out.heading("What the luck rests on");
     lead.basis().forEach(b -> out.line("  ", b));
     if (!files.isEmpty()) {
@@ -70,16 +72,18 @@ public final class StressText {
     if (shaky.isEmpty()) {
       return;
     }
-    row("line", "press", "due", "ready, 9 of 10", "on time %, interval", "late h");
+    row("line", "press", "due", "ready, " + lead.sure(), "on time % (95 %)", "late h", "slack");
     for (LineChance line : shaky.subList(0, Math.min(SHOWN, shaky.size()))) {
       row(
           line.line(),
           line.press(),
           clock.brief(line.dueMin()),
-          clock.brief(line.ninetyMin()),
-          Figure.percent(line.onTime()),
-          Figure.one(line.lateHours()));
+          clock.brief(line.ready().sureMin()),
+          Figure.brief(line.onTime()),
+          Figure.one(line.lateHours()),
+          Figure.hoursUp(line.slackNeededMin()).toString());
     }
+    out.line("  ", lead.slackNeeded());
     if (shaky.size() > SHOWN) {
       out.line("  ", "and " + (shaky.size() - SHOWN) + " more in stress.csv");
     }
@@ -89,13 +93,14 @@ public final class StressText {
     String line =
         String.format(
             Locale.ROOT,
-            "  %-10s %-5s %-15s %-15s %-21s %5s",
-            fitted(cells[0], 10),
+            "  %-9s %-5s %-15s %-15s %-16s %6s %6s",
+            fitted(cells[0], 9),
             fitted(cells[1], 5),
             cells[2],
             cells[3],
             cells[4],
-            cells[5]);
+            cells[5],
+            cells[6]);
     out.verbatim(line.stripTrailing());
   }
 
@@ -112,6 +117,32 @@ public final class StressText {
       String tried = others == 1 ? " more was tried and brings" : " more were tried and bring";
       out.line("  ", others + tried + " nothing for sure; see stress_gains.csv");
     }
+  }
+
+  private void slack() {
+    if (report.stressed().slack().isEmpty()) {
+      return;
+    }
+    out.heading("What more time before each shipping cut-off would bring");
+    String sure = "sure (" + lead.sure() + ")";
+    slack("cut-offs later by", "lines more on time (95 %)", "late h fewer", sure);
+    for (SlackGain gain : report.stressed().slack()) {
+      slack(
+          Figure.hours(gain.minutes()) + " h",
+          Figure.signed(gain.moreOnTime().mean())
+              + " ("
+              + Figure.signedInterval(gain.moreOnTime())
+              + ")",
+          Figure.one(gain.fewerLateHours().mean()),
+          Integer.toString(gain.sureLines()));
+    }
+    lead.slack().forEach(s -> out.line("  ", s));
+  }
+
+  private void slack(String... cells) {
+    out.verbatim(
+        String.format(
+            Locale.ROOT, "  %-20s %-25s %14s %14s", cells[0], cells[1], cells[2], cells[3]));
   }
 
   private static boolean isWhole(Gain gain) {

@@ -15,7 +15,9 @@ public final class StressFiles {
   /** The content of every file by its name. */
   public static Map<String, byte[]> of(StressReport report) {
     Map<String, byte[]> files = new LinkedHashMap<>();
-    for (Listing list : List.of(StressLists.lines(report), StressLists.gains(report))) {
+    List<Listing> lists =
+        List.of(StressLists.lines(report), StressLists.gains(report), StressLists.slack(report));
+    for (Listing list : lists) {
       files.put(list.name() + ".csv", ListingCsv.csv(list).getBytes(StandardCharsets.UTF_8));
     }
     files.put("stress.html", StressPage.html(report).getBytes(StandardCharsets.UTF_8));

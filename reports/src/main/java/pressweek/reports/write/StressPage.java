@@ -38,6 +38,7 @@ final class StressPage {
         Element.of("main")
             .add(sheet.of("summary", headings, summary()))
             .add(list(sheet, StressLists.gains(report)))
+            .add(list(sheet, StressLists.slack(report)))
             .add(list(sheet, StressLists.lines(report)));
     return new PageFrame(edition, "How sure").html(Element.of("body").add(nav()).add(main));
   }
@@ -46,6 +47,7 @@ final class StressPage {
     return Element.of("nav")
         .attr("aria-label", "On this page")
         .add(link("stress_gains", "What would bring most"))
+        .add(link("stress_slack", "More time"))
         .add(link("stress", "Order lines"));
   }
 
@@ -78,6 +80,9 @@ final class StressPage {
       parts.add(Element.of("p").text(String.join(" ", lead.comparison())));
     }
     parts.add(Element.of("p").text(lead.shakyHeading()));
+    if (!lead.slack().isEmpty()) {
+      parts.add(Element.of("p").text(String.join(" ", lead.slack())));
+    }
     Element basis = Element.of("ul");
     lead.basis().forEach(b -> basis.add("li", b));
     parts.add(Element.of("div", "notchecked").add("h2", "What the luck rests on").add(basis));

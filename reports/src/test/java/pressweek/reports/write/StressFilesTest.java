@@ -21,6 +21,7 @@ import pressweek.data.stress.Estimate;
 import pressweek.data.stress.Gain;
 import pressweek.data.stress.LineChance;
 import pressweek.data.stress.Rival;
+import pressweek.data.stress.SlackGain;
 import pressweek.data.stress.Stressed;
 import pressweek.data.stress.Totals;
 import pressweek.reports.sample.SmallPlan;
@@ -45,7 +46,17 @@ class StressFilesTest {
             .plan();
     int due = plan.problem().jobs().get(0).deadline().dueMin();
     LineChance chance =
-        new LineChance(line, "R1", "V1", due, due - 30, Chance.of(80, 100), 0.25, due + 90);
+        new LineChance(
+            line,
+            "R1",
+            "V1",
+            due,
+            new LineChance.Ready(due - 30, due + 90, due + 91),
+            Chance.of(80, 100),
+            0.25);
+    SlackGain slack =
+        new SlackGain(15, new Estimate(0.12, 0.06, 0.18), new Estimate(0.2, 0.1, 0.3), 0);
+    Uncertainty luck = Uncertainty.NONE.withAim(new Uncertainty.Aim(92.5, List.of(15)));
     Gain gain =
         new Gain(
             Gain.Kind.PRESS,
@@ -56,11 +67,12 @@ class StressFilesTest {
     return new StressReport(
         plan,
         new Stressed(
-            new Stressed.Luck(100, 50, 7, Uncertainty.NONE, List.of("cycles <as planned>")),
+            new Stressed.Luck(100, 50, 7, luck, List.of("cycles <as planned>")),
             List.of(chance),
             TOTALS,
             new Stressed.AsPlanned(1, 0, 100_000, 0, 0),
             List.of(gain),
+            List.of(slack),
             rival),
         "out/plan.json",
         rival.isPresent() ? "other/plan.json" : "");
@@ -73,16 +85,22 @@ class StressFilesTest {
   @Test
   void listsHaveARowALineAndARowAGain() {
     Map<String, byte[]> files = StressFiles.of(report("4711/1", Optional.empty()));
-    assertThat(files).containsOnlyKeys("stress.csv", "stress_gains.csv", "stress.html");
+    assertThat(files)
+        .containsOnlyKeys("stress.csv", "stress_gains.csv", "stress_slack.csv", "stress.html");
     assertThat(text(files, "stress.csv").lines().toList())
         .hasSize(2)
         .last()
         .asString()
         .startsWith("4711/1,R1,V1,2026-11-30T15:00")
-        .endsWith(",80.0,71.1,86.7,0.3");
+        .endsWith(",80.0,71.1,86.7,0.3,1.6");
     assertThat(text(files, "stress_gains.csv").lines().toList())
         .last()
         .isEqualTo("no breakdowns of press,V1,0.2,0.1,0.3,0.0,-0.2,0.1,1.23");
+    assertThat(text(files, "stress_slack.csv"))
+        .isEqualTo(
+            "slack_h,more_on_time,more_on_time_low,more_on_time_high,fewer_late_h,"
+                + "fewer_late_low_h,fewer_late_high_h,sure_lines\r\n"
+                + "0.25,0.1,0.1,0.2,0.2,0.1,0.3,0\r\n");
   }
 
   @Test
@@ -96,7 +114,7 @@ class StressFilesTest {
             .parse(new InputSource(new StringReader(xml)));
     assertThat(page.getElementsByTagName("h1").item(0).getTextContent())
         .isEqualTo("How sure is the plan?");
-    assertThat(page.getElementsByTagName("table").getLength()).isEqualTo(3);
+    assertThat(page.getElementsByTagName("table").getLength()).isEqualTo(4);
     assertThat(page.getElementsByTagName("img").getLength()).isZero();
     assertThat(
             page.getElementsByTagName("meta")
@@ -124,7 +142,13 @@ class StressFilesTest {
             List.of("out/stress.csv"));
     assertThat(text)
         .contains("Plan 2026-W49/3 replayed 100 times with other luck each time (seed 7).")
-        .contains("less than 95.0 % of the replays: 1 line")
+        .contains("less than 92.5 % of the replays: 1 line")
+        .contains("ready, 92.5 %")
+        .contains(
+            "  a-very-l… V1    Mon 15:00       Mon 16:31       80.0 (71.1-86.7)    0.3    1.6\n")
+        .contains(
+            "  0.25 h               +0.1 (+0.1 to +0.2)                  0.2              0\n")
+        .contains("in 92.5 % of the replays or more: as it is 0 of")
         .contains("This plan is out/plan.json (2026-W49/3), the other one other/plan.json")
         .contains("  The other plan holds better.\n")
         .contains("This plan holds worse by lines on time: 1.5 fewer (95 % sure: -1.8 to -1.2).")
@@ -173,6 +197,7 @@ class StressFilesTest {
             was.totals(),
             was.asPlanned(),
             List.of(tiny),
+            List.of(),
             Optional.empty());
     assertThat(StressText.of(new StressReport(of.plan(), with, "out/plan.json", ""), List.of()))
         .doesNotContain("Weakest links")

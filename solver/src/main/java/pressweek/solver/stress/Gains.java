@@ -26,30 +26,24 @@ import pressweek.solver.stress.Situation.Spared;
 final class Gains {
   private static final int DAY = 1440;
 
-  /** Things of a kind that are tried. */
-  private static final int TRIED = 4;
-
-  /** Runs that are replayed for one thing at most, as runs times replays. */
-  private static final int MOST_RUNS = 300_000;
-
+  /** With fewer replays an interval by the normal distribution says too little. */
   private static final int LEAST_REPLAYS = 100;
 
   private final Replays replays;
   private final Outcome base;
   private final Uncertainty uncertainty;
-  private final int threads;
   private final List<Gain> gains = new ArrayList<>();
 
-  Gains(Replays replays, Outcome base, Uncertainty uncertainty, int threads) {
+  Gains(Replays replays, Outcome base, Uncertainty uncertainty) {
     this.replays = replays;
     this.base = base;
     this.uncertainty = uncertainty;
-    this.threads = threads;
   }
 
   /** Replays for each thing: as many as of the plan itself, fewer for a large plan. */
-  static int tried(Replays replays, Outcome base) {
-    int most = Math.max(LEAST_REPLAYS, MOST_RUNS / Math.max(1, replays.week().runs.size()));
+  int tried() {
+    int runs = Math.max(1, replays.week().runs.size());
+    int most = Math.max(LEAST_REPLAYS, uncertainty.effort().triedRuns() / runs);
     return Math.min(base.replays(), most);
   }
 
@@ -99,11 +93,11 @@ final class Gains {
         add(Kind.RECEIPTS, uncertainty.withReceipts(new Uncertainty.LateReceipts(0, 0)));
       }
       Situation early = new Situation(uncertainty, Spared.NOTHING, -DAY);
-      add(Kind.EARLIER, "", replays.of(early, tried(replays, base), false));
+      add(Kind.EARLIER, "", replays.of(early, tried(), false));
     }
     if (replays.week().plan.problem().plant().crew().settersChecked()) {
-      Replays more = new Replays(oneSetterMore(), replays.week().seed, threads);
-      add(Kind.SETTER, "", more.of(Situation.of(uncertainty), tried(replays, base), false));
+      Replays more = replays.other(oneSetterMore());
+      add(Kind.SETTER, "", more.of(Situation.of(uncertainty), tried(), false));
     }
   }
 
@@ -116,13 +110,7 @@ final class Gains {
         uncertainty.presses().stream()
             .map(p -> new PressBreakdown(p.press(), half(p.breakdown())))
             .toList();
-    return new Uncertainty(
-        uncertainty.cycle(),
-        uncertainty.scrapSpreadPct(),
-        uncertainty.change(),
-        half(uncertainty.breakdown()),
-        presses,
-        uncertainty.receipts());
+    return uncertainty.withBreakdowns(half(uncertainty.breakdown()), presses);
   }
 
   private static Breakdown half(Breakdown of) {
@@ -161,7 +149,7 @@ final class Gains {
   }
 
   private void add(Kind kind, Uncertainty other) {
-    add(kind, "", replays.of(Situation.of(other), tried(replays, base), false));
+    add(kind, "", replays.of(Situation.of(other), tried(), false));
   }
 
   private void add(Kind kind, String what, Outcome other) {
@@ -188,11 +176,11 @@ final class Gains {
         .filter(i -> harm[i] > 0)
         .boxed()
         .sorted(Comparator.comparingDouble((Integer i) -> -harm[i]).thenComparing(i -> i))
-        .limit(TRIED)
+        .limit(uncertainty.effort().triedOfAKind())
         .forEach(
             i -> {
               Situation other = Situation.of(uncertainty).sparing(spared, i);
-              add(kind, name.apply(i), replays.of(other, tried(replays, base), false));
+              add(kind, name.apply(i), replays.of(other, tried(), false));
             });
   }
 

@@ -36,6 +36,19 @@ final class Outcome {
     return onTime.length;
   }
 
+  /** The same replays with every line due later; of cost it says nothing. */
+  Outcome dueLater(Week week, int minutes) {
+    Outcome later = new Outcome(week, replays(), false);
+    for (int i = 0; i < ready.length; i++) {
+      for (int r = 0; r < replays(); r++) {
+        int late = ready[i][r] - week.due[i] - minutes;
+        later.onTime[r] += late <= 0 ? 1 : 0;
+        later.lateMin[r] += Math.max(0, late);
+      }
+    }
+    return later;
+  }
+
   Totals totals(int runs) {
     int all = (int) Arrays.stream(onTime).filter(n -> n == runs).count();
     return new Totals(

@@ -18,27 +18,54 @@ final class Replays {
   private final Week week;
   private final List<PlanPass> passes = new ArrayList<>();
   private final int threads;
+  private final int daysOn;
+  private volatile boolean stopped;
 
-  Replays(Plan plan, long seed, int threads) {
+  /**
+   * Replays of a plan.
+   *
+   * @param daysOn days after the horizon for which work goes on
+   */
+  Replays(Plan plan, long seed, int threads, int daysOn) {
     this.week = new Week(plan, seed);
     this.threads = threads;
+    this.daysOn = daysOn;
+  }
+
+  /** Ends soon; what is being replayed comes to nothing. */
+  void stop() {
+    stopped = true;
   }
 
   Week week() {
     return week;
   }
 
+  /** Replays of another plan under the same luck. */
+  Replays other(Plan plan) {
+    return new Replays(plan, week.seed, threads, daysOn);
+  }
+
   /**
    * So many replays in a situation.
    *
    * @param details keeps what is needed to say which things the trouble came from
+   * @throws IllegalStateException when it was stopped
    */
   Outcome of(Situation situation, int replays, boolean details) {
+    Outcome outcome = replay(situation, replays, details);
+    if (stopped) {
+      throw new IllegalStateException("stopped while replaying");
+    }
+    return outcome;
+  }
+
+  private Outcome replay(Situation situation, int replays, boolean details) {
     Outcome outcome = new Outcome(week, replays, details);
     AtomicInteger next = new AtomicInteger();
     int used = Math.max(1, Math.min(threads, replays / BATCH));
     while (passes.size() < used) {
-      passes.add(new PlanPass(week.plan));
+      passes.add(new PlanPass(week.plan, daysOn));
     }
     if (used == 1) {
       work(passes.get(0), situation, outcome, next);
@@ -67,7 +94,7 @@ final class Replays {
   private void work(PlanPass pass, Situation situation, Outcome outcome, AtomicInteger next) {
     Luck luck = new Luck(week, pass, situation);
     for (int from = next.getAndAdd(BATCH); from < outcome.replays(); from = next.getAndAdd(BATCH)) {
-      for (int r = from; r < Math.min(outcome.replays(), from + BATCH); r++) {
+      for (int r = from; r < Math.min(outcome.replays(), from + BATCH) && !stopped; r++) {
         luck.bring(r);
         outcome.cost[r] = pass.carryOut();
         count(pass, outcome, r);

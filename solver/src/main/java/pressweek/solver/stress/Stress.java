@@ -11,6 +11,7 @@ import pressweek.data.problem.Uncertainty;
 import pressweek.data.stress.Chance;
 import pressweek.data.stress.LineChance;
 import pressweek.data.stress.Rival;
+import pressweek.data.stress.SlackGain;
 import pressweek.data.stress.Stressed;
 import pressweek.data.stress.Stressed.AsPlanned;
 import pressweek.data.stress.Totals;
@@ -24,10 +25,16 @@ public final class Stress {
   public static final long MOST_TIMES = 20_000_000;
 
   private static final double HOUR = 60;
-  private static final double NINETY = 0.9;
+  private static final double PCT = 100;
+  private static final double NINETY_PCT = 90;
+
+  /** A share that is whole but for the rounding of its product counts as whole. */
+  private static final double ROUNDING = 1e-9;
 
   private final Uncertainty uncertainty;
   private final Asked asked;
+  private volatile Runnable ending = () -> {};
+  private volatile boolean stopped;
 
   /**
    * How much is replayed.
@@ -50,9 +57,34 @@ public final class Stress {
     this.asked = asked;
   }
 
+  /**
+   * What came of the replays alone.
+   *
+   * @param totals what the week comes to
+   * @param lines a row for each run, the least sure first
+   */
+  public record Replayed(Totals totals, List<LineChance> lines) {
+    public Replayed {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** Ends soon: what is being asked throws an {@link IllegalStateException}. */
+  public void stop() {
+    stopped = true;
+    ending.run();
+  }
+
   /** What the week of a plan comes to. */
   public Totals totals(Plan plan) {
     return replay(plan, false).totals(plan.runs().size());
+  }
+
+  /** What the week and each line of a plan come to, without what would help. */
+  public Replayed replayed(Plan plan) {
+    Replays replays = replays(plan);
+    Outcome base = replays.of(Situation.of(uncertainty), asked.replays(), true);
+    return new Replayed(base.totals(plan.runs().size()), lines(replays.week(), base));
   }
 
   private Outcome replay(Plan plan, boolean details) {
@@ -60,7 +92,13 @@ public final class Stress {
   }
 
   private Replays replays(Plan plan) {
-    return new Replays(plan, asked.seed(), asked.threads());
+    Replays replays =
+        new Replays(plan, asked.seed(), asked.threads(), uncertainty.effort().daysOn());
+    ending = replays::stop;
+    if (stopped) {
+      replays.stop();
+    }
+    return replays;
   }
 
   /**
@@ -73,19 +111,23 @@ public final class Stress {
   public Stressed of(Plan plan, Optional<Plan> against, List<String> basis) {
     Replays replays = replays(plan);
     Outcome base = replays.of(Situation.of(uncertainty), asked.replays(), true);
+    Gains gains = new Gains(replays, base, uncertainty);
+    List<LineChance> lines = lines(replays.week(), base);
     return new Stressed(
-        new Stressed.Luck(
-            asked.replays(), Gains.tried(replays, base), asked.seed(), uncertainty, basis),
-        lines(replays.week(), base),
+        new Stressed.Luck(asked.replays(), gains.tried(), asked.seed(), uncertainty, basis),
+        lines,
         base.totals(plan.runs().size()),
         asPlanned(replays),
-        new Gains(replays, base, uncertainty, asked.threads()).find(),
+        gains.find(),
+        uncertainty.aim().slackMin().stream()
+            .map(m -> slack(base.dueLater(replays.week(), m), base, lines, m))
+            .toList(),
         against.map(other -> rival(base, other)));
   }
 
   /** What a plan comes to when all goes as planned, through the same replay. */
   public static AsPlanned asPlanned(Plan plan) {
-    return asPlanned(new Replays(plan, 0, 1));
+    return asPlanned(new Replays(plan, 0, 1, 0));
   }
 
   private static AsPlanned asPlanned(Replays replays) {
@@ -110,7 +152,12 @@ public final class Stress {
         base.better(outcome));
   }
 
-  private static List<LineChance> lines(Week week, Outcome base) {
+  private static SlackGain slack(Outcome later, Outcome base, List<LineChance> lines, int minutes) {
+    int sure = (int) lines.stream().filter(l -> l.slackNeededMin() <= minutes).count();
+    return new SlackGain(minutes, later.moreOnTime(base), base.moreLateHours(later), sure);
+  }
+
+  private List<LineChance> lines(Week week, Outcome base) {
     List<LineChance> lines = new ArrayList<>();
     for (int i = 0; i < week.runs.size(); i++) {
       Run run = week.runs.get(i);
@@ -129,15 +176,22 @@ public final class Stress {
               run.id(),
               run.press(),
               due,
-              run.readyMin(),
+              new LineChance.Ready(
+                  run.readyMin(),
+                  sorted[place(NINETY_PCT, sorted.length)],
+                  sorted[place(uncertainty.aim().surePct(), sorted.length)]),
               Chance.of(hits, sorted.length),
-              late / HOUR / sorted.length,
-              sorted[(int) Math.ceil(NINETY * sorted.length) - 1]));
+              late / HOUR / sorted.length));
     }
     lines.sort(
         Comparator.comparingInt((LineChance l) -> l.onTime().hits())
             .thenComparing(l -> -l.lateHours())
             .thenComparing(LineChance::line));
     return lines;
+  }
+
+  /** Place from 0 of the least of sorted values that so many percent of them do not exceed. */
+  private static int place(double pct, int count) {
+    return (int) Math.ceil(pct * count / PCT - ROUNDING) - 1;
   }
 }

@@ -17,17 +17,12 @@ import pressweek.solver.Watcher;
 import pressweek.solver.why.Replay;
 
 /**
- * Plans a week several times, with runs taken for longer than they are from none to what nine in
- * ten keep to, and takes the plan that costs least in the mean under uncertain times. Each plan is
+ * Plans a week several times, with runs taken for longer than they are, from none to what nearly
+ * all keep to, and takes the plan that costs least in the mean under uncertain times. Each plan is
  * carried out with the true times before it is compared; the choice is by the avoidable cost of its
  * replays, and what is said of it comes from other ones.
  */
 public final class SurePlanner {
-  /** The chance with which a run takes no longer than in the most careful of the plans. */
-  private static final double CAREFUL = 0.9;
-
-  private static final int REPLAYS = 400;
-
   /** Between the luck that chooses and the luck that is told of. */
   private static final long OTHER_LUCK = 1_000_003;
 
@@ -72,8 +67,9 @@ public final class SurePlanner {
    * @param plan the plan
    * @param chosen its place among the candidates, from 0
    * @param candidates all that were compared, the least careful first
+   * @param replays replays of each
    */
-  public record Sure(Plan plan, int chosen, List<Candidate> candidates) {
+  public record Sure(Plan plan, int chosen, List<Candidate> candidates, int replays) {
     public Sure {
       candidates = List.copyOf(candidates);
     }
@@ -112,8 +108,9 @@ public final class SurePlanner {
   private double careful() {
     double spread = uncertainty.cycle().spreadPct() / PCT;
     double variance = StrictMath.log(1 + spread * spread);
+    double chance = uncertainty.effort().carefulPct() / PCT;
     double quantile =
-        StrictMath.exp(StrictMath.sqrt(variance) * Normal.quantile(CAREFUL) - variance / 2);
+        StrictMath.exp(StrictMath.sqrt(variance) * Normal.quantile(chance) - variance / 2);
     Uncertainty.Breakdown all = uncertainty.breakdown();
     double stands = all.everyH() > 0 ? all.repairMin() / (all.everyH() * HOUR) : 0;
     return Math.max(1, uncertainty.cycle().meanPct() / PCT * quantile * (1 + stands));
@@ -181,7 +178,7 @@ public final class SurePlanner {
               of.totals(runs).onTimeLines(),
               of.moreCost(telling.get(best))));
     }
-    return new Sure(plans.get(best), best, candidates);
+    return new Sure(plans.get(best), best, candidates, uncertainty.effort().sureReplays());
   }
 
   private static double mean(Outcome outcome) {
@@ -189,6 +186,8 @@ public final class SurePlanner {
   }
 
   private Outcome outcome(Plan plan, long seed) {
-    return new Replays(plan, seed, threads).of(Situation.of(uncertainty), REPLAYS, false);
+    Uncertainty.Effort effort = uncertainty.effort();
+    return new Replays(plan, seed, threads, effort.daysOn())
+        .of(Situation.of(uncertainty), effort.sureReplays(), false);
   }
 }

@@ -14,15 +14,12 @@ import pressweek.data.problem.Problem;
 /**
  * The decisions of a plan carried out by the timing pass again and again, each time with other
  * minutes: the press of each run, the order on it, what is held back and the overtime shifts stay,
- * clock times move. What is pushed past the horizon goes on after it, up to {@link #DAYS_ON} days.
- * Not for use by several threads.
+ * clock times move. What is pushed past the horizon goes on after it for so many days. Not for use
+ * by several threads.
  *
  * <p>Runs are counted from 0 in the order of the plan, presses and receipts in that of its problem.
  */
 public final class PlanPass {
-  /** Days after the horizon up to which runs may begin; the crew is known for longer. */
-  static final int DAYS_ON = 21;
-
   private final Problem problem;
   private final WeekTables week;
   private final Sequences sequences;
@@ -36,10 +33,14 @@ public final class PlanPass {
 
   private final int[] startupMin;
 
-  /** A pass for a plan. */
-  public PlanPass(Plan plan) {
+  /**
+   * A pass for a plan.
+   *
+   * @param daysOn days after the horizon up to which runs may begin
+   */
+  public PlanPass(Plan plan, int daysOn) {
     problem = plan.problem();
-    week = new WeekTables(problem, DAYS_ON);
+    week = new WeekTables(problem, daysOn);
     pass = TimingPass.full(week);
     List<Run> placed = new ArrayList<>();
     for (Run run : plan.runs()) {

@@ -266,7 +266,8 @@ public final class WeekTables {
   /** Working times with certain overtime shifts open. */
   WorkTimes times(long open) {
     int longest = jobs.longestRun() * (daysOn == 0 ? 1 : LONGER) + (daysOn + 1) * DAY;
-    return times.computeIfAbsent(open, bits -> new WorkTimes(problem, shifts, bits, longest));
+    return times.computeIfAbsent(
+        open, bits -> new WorkTimes(problem, shifts, bits, longest, daysOn));
   }
 
   /** OVERTIME of opened shifts. */

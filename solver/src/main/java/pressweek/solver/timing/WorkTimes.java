@@ -15,8 +15,11 @@ import pressweek.solver.timing.ShiftTimes.Worked;
  * people of a kind are in the house.
  */
 final class WorkTimes {
-  /** Days after the horizon for which people are known. */
+  /** Days after the horizon for which people are known at least. */
   private static final int DAYS_AFTER = 28;
+
+  /** Days for which they are known after the last on which a run may begin. */
+  private static final int DAYS_TO_END = 7;
 
   /** Working time of each press with people in the house. */
   final Spans[] hours;
@@ -27,7 +30,7 @@ final class WorkTimes {
   private final Problem problem;
   private final List<Worked> attended;
 
-  WorkTimes(Problem problem, OpenShifts shifts, long open, int longest) {
+  WorkTimes(Problem problem, OpenShifts shifts, long open, int longest, int daysOn) {
     this.problem = problem;
     List<Press> presses = problem.floor().presses();
     hours = new Spans[presses.size()];
@@ -38,7 +41,7 @@ final class WorkTimes {
       running[p] = shifts.hasUnattended() ? time.withUnattended(longest) : hours[p];
     }
     List<String> names = problem.plant().hours().shifts().stream().map(Shift::name).toList();
-    attended = shifts.attended(names, DAYS_AFTER, open);
+    attended = shifts.attended(names, Math.max(DAYS_AFTER, daysOn + DAYS_TO_END), open);
   }
 
   /** A time from which on so many people are in the house. */

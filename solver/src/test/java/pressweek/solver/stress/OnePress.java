@@ -11,10 +11,13 @@ import pressweek.data.problem.JobBuilder;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Setup;
 import pressweek.data.problem.SmallPlant;
+import pressweek.data.problem.Uncertainty;
 import pressweek.solver.Plans;
 
 /** Plans of one press in a given order; only their order counts for a replay. */
 final class OnePress {
+  static final Uncertainty.Effort EFFORT = new Uncertainty.Effort(21, 4, 300_000, 400, 90);
+
   private final SmallPlant plant = new SmallPlant();
   private final List<String> order = new ArrayList<>();
 
@@ -41,6 +44,11 @@ final class OnePress {
   /** A plan in another order. */
   Plan plan(List<String> ids) {
     return plan(plant.build(), ids);
+  }
+
+  /** Replays on one thread, for which work goes on long after the horizon. */
+  static Replays replays(Plan plan, long seed) {
+    return new Replays(plan, seed, 1, EFFORT.daysOn());
   }
 
   static Plan plan(Problem problem, List<String> ids) {

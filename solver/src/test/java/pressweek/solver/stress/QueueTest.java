@@ -33,7 +33,7 @@ class QueueTest {
     double m = 90;
     double spread = 0.8;
     Replays replays =
-        new Replays(new OnePress().days(30).job("1", SmallPlant.START, FAR, t0).plan(), 3, 1);
+        OnePress.replays(new OnePress().days(30).job("1", SmallPlant.START, FAR, t0).plan(), 3);
     int mount =
         replays.of(Situation.of(Uncertainty.NONE), 1, true).ready[0][0] - SmallPlant.START - t0;
     Outcome outcome = replays.of(Situation.of(breaking(f / HOUR, m, 100 * spread)), 20_000, true);
@@ -92,7 +92,7 @@ class QueueTest {
       arrival[i] = (int) Math.rint(at);
       press.job("J" + i, arrival[i], FAR, service);
     }
-    Outcome outcome = new Replays(press.plan(), 1000 + seed, 1).of(Situation.of(luck), 4, true);
+    Outcome outcome = OnePress.replays(press.plan(), 1000 + seed).of(Situation.of(luck), 4, true);
     double sum = 0;
     for (int r = 0; r < outcome.replays(); r++) {
       for (int i = first; i < jobs; i++) {
