@@ -46,7 +46,7 @@ final class StressCommandTest {
         .contains("What more time before each shipping cut-off would bring")
         .contains("  1 h  ")
         .contains("  24 h  ")
-        .contains("in 90 % of the replays or more: as it is")
+        .contains("Sure is a line that is on time in 90 % of the replays or more")
         .contains("sure: on time in 90 % of the replays (plant estimate)")
         .doesNotContain("cannot be replayed");
     assertThat(ran.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));

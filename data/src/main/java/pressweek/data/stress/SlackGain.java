@@ -9,5 +9,7 @@ package pressweek.data.stress;
  * @param moreOnTime lines that would be on time beside
  * @param fewerLateHours late hours that it would save, all lines together
  * @param sureLines lines that would be on time in as many replays as the plant wants
+ * @param plannedLines lines that would be on time by the plan
  */
-public record SlackGain(int minutes, Estimate moreOnTime, Estimate fewerLateHours, int sureLines) {}
+public record SlackGain(
+    int minutes, Estimate moreOnTime, Estimate fewerLateHours, int sureLines, int plannedLines) {}

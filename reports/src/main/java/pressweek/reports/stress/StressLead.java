@@ -116,7 +116,7 @@ public final class StressLead {
   }
 
   /** What the hours of slack beside a line are. */
-  String slackNeeded() {
+  public String slackNeeded() {
     return "Slack: hours by which a line would have to be promised later, or be ready earlier, to be"
         + " on time in %s of the replays.".formatted(sure());
   }
@@ -127,9 +127,11 @@ public final class StressLead {
       return List.of();
     }
     long sure = stressed.lines().stream().filter(l -> l.slackNeededMin() <= 0).count();
+    long planned = stressed.lines().stream().filter(l -> l.plannedMin() <= l.dueMin()).count();
     return List.of(
-        "Sure is a line that is on time in %s of the replays or more: as it is %d of %s."
-            .formatted(sure(), sure, Headline.counted(stressed.lines().size(), "planned line")),
+        "Sure is a line that is on time in %s of the replays or more; by the plan are those that are on time if all goes by it. As it is: %d and %d of %s."
+            .formatted(
+                sure(), sure, planned, Headline.counted(stressed.lines().size(), "planned line")),
         "The same replays, every line due so much later; nothing is planned anew.",
         "For a plan that holds better by itself see plan --sure.");
   }

@@ -41,7 +41,7 @@ public final class StressLists {
         .decimal("late_h", l -> Figure.decimal(l.lateHours()))
         .headed("late h")
         .decimal("slack_needed_h", l -> Figure.hoursUp(l.slackNeededMin()))
-        .headed("slack needed h")
+        .headed("slack h")
         .listing(
             "stress",
             "How sure each order line is",
@@ -95,7 +95,9 @@ public final class StressLists {
         .decimal("fewer_late_high_h", s -> one(s.fewerLateHours().high()))
         .headed("at most")
         .number("sure_lines", SlackGain::sureLines)
-        .headed("sure lines (" + sure + ")")
+        .headed("sure lines (" + sure.replace(' ', '\u00a0') + ")")
+        .number("planned_lines", SlackGain::plannedLines)
+        .headed("on time by the plan")
         .listing(
             "stress_slack",
             "What more time before each shipping cut-off would bring, under the same luck",

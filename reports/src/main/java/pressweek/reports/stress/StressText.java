@@ -83,10 +83,10 @@ public final class StressText {
           Figure.one(line.lateHours()),
           Figure.hoursUp(line.slackNeededMin()).toString());
     }
-    out.line("  ", lead.slackNeeded());
     if (shaky.size() > SHOWN) {
       out.line("  ", "and " + (shaky.size() - SHOWN) + " more in stress.csv");
     }
+    out.line("  ", lead.slackNeeded());
   }
 
   private void row(String... cells) {
@@ -125,7 +125,7 @@ public final class StressText {
     }
     out.heading("What more time before each shipping cut-off would bring");
     String sure = "sure (" + lead.sure() + ")";
-    slack("cut-offs later by", "lines more on time (95 %)", "late h fewer", sure);
+    slack("later by", "lines more on time (95 %)", "late h fewer", sure, "by the plan");
     for (SlackGain gain : report.stressed().slack()) {
       slack(
           Figure.hours(gain.minutes()) + " h",
@@ -134,7 +134,8 @@ public final class StressText {
               + Figure.signedInterval(gain.moreOnTime())
               + ")",
           Figure.one(gain.fewerLateHours().mean()),
-          Integer.toString(gain.sureLines()));
+          Integer.toString(gain.sureLines()),
+          Integer.toString(gain.plannedLines()));
     }
     lead.slack().forEach(s -> out.line("  ", s));
   }
@@ -142,7 +143,13 @@ public final class StressText {
   private void slack(String... cells) {
     out.verbatim(
         String.format(
-            Locale.ROOT, "  %-20s %-25s %14s %14s", cells[0], cells[1], cells[2], cells[3]));
+            Locale.ROOT,
+            "  %-9s %-26s %12s %13s %12s",
+            cells[0],
+            cells[1],
+            cells[2],
+            cells[3],
+            cells[4]));
   }
 
   private static boolean isWhole(Gain gain) {

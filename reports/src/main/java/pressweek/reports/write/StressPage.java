@@ -37,9 +37,9 @@ final class StressPage {
     Element main =
         Element.of("main")
             .add(sheet.of("summary", headings, summary()))
-            .add(list(sheet, StressLists.gains(report)))
-            .add(list(sheet, StressLists.slack(report)))
-            .add(list(sheet, StressLists.lines(report)));
+            .add(list(sheet, StressLists.gains(report), List.of()))
+            .add(list(sheet, StressLists.slack(report), lead.slack()))
+            .add(list(sheet, StressLists.lines(report), List.of(lead.slackNeeded())));
     return new PageFrame(edition, "How sure").html(Element.of("body").add(nav()).add(main));
   }
 
@@ -55,10 +55,14 @@ final class StressPage {
     return Element.of("a").attr("href", "#" + id).text(words);
   }
 
-  private Element list(Sheet sheet, Listing list) {
-    return sheet.of(
-        new Part(
-            list.name(), list.title(), list.paper().caution(), ListingTable.content(list, clock)));
+  /** A list with what is to be known about it. */
+  private Element list(Sheet sheet, Listing list, List<String> words) {
+    List<Element> content = new ArrayList<>();
+    if (!words.isEmpty()) {
+      content.add(Element.of("p").text(String.join(" ", words)));
+    }
+    content.addAll(ListingTable.content(list, clock));
+    return sheet.of(new Part(list.name(), list.title(), list.paper().caution(), content));
   }
 
   private List<Element> summary() {
@@ -80,9 +84,6 @@ final class StressPage {
       parts.add(Element.of("p").text(String.join(" ", lead.comparison())));
     }
     parts.add(Element.of("p").text(lead.shakyHeading()));
-    if (!lead.slack().isEmpty()) {
-      parts.add(Element.of("p").text(String.join(" ", lead.slack())));
-    }
     Element basis = Element.of("ul");
     lead.basis().forEach(b -> basis.add("li", b));
     parts.add(Element.of("div", "notchecked").add("h2", "What the luck rests on").add(basis));

@@ -55,7 +55,7 @@ class StressFilesTest {
             Chance.of(80, 100),
             0.25);
     SlackGain slack =
-        new SlackGain(15, new Estimate(0.12, 0.06, 0.18), new Estimate(0.2, 0.1, 0.3), 0);
+        new SlackGain(15, new Estimate(0.12, 0.06, 0.18), new Estimate(0.2, 0.1, 0.3), 0, 1);
     Uncertainty luck = Uncertainty.NONE.withAim(new Uncertainty.Aim(92.5, List.of(15)));
     Gain gain =
         new Gain(
@@ -99,8 +99,8 @@ class StressFilesTest {
     assertThat(text(files, "stress_slack.csv"))
         .isEqualTo(
             "slack_h,more_on_time,more_on_time_low,more_on_time_high,fewer_late_h,"
-                + "fewer_late_low_h,fewer_late_high_h,sure_lines\r\n"
-                + "0.25,0.1,0.1,0.2,0.2,0.1,0.3,0\r\n");
+                + "fewer_late_low_h,fewer_late_high_h,sure_lines,planned_lines\r\n"
+                + "0.25,0.1,0.1,0.2,0.2,0.1,0.3,0,1\r\n");
   }
 
   @Test
@@ -147,8 +147,8 @@ class StressFilesTest {
         .contains(
             "  a-very-l… V1    Mon 15:00       Mon 16:31       80.0 (71.1-86.7)    0.3    1.6\n")
         .contains(
-            "  0.25 h               +0.1 (+0.1 to +0.2)                  0.2              0\n")
-        .contains("in 92.5 % of the replays or more: as it is 0 of")
+            "  0.25 h    +0.1 (+0.1 to +0.2)                 0.2             0            1\n")
+        .contains("As it is: 0 and 1 of 1")
         .contains("This plan is out/plan.json (2026-W49/3), the other one other/plan.json")
         .contains("  The other plan holds better.\n")
         .contains("This plan holds worse by lines on time: 1.5 fewer (95 % sure: -1.8 to -1.2).")

@@ -154,7 +154,8 @@ public final class Stress {
 
   private static SlackGain slack(Outcome later, Outcome base, List<LineChance> lines, int minutes) {
     int sure = (int) lines.stream().filter(l -> l.slackNeededMin() <= minutes).count();
-    return new SlackGain(minutes, later.moreOnTime(base), base.moreLateHours(later), sure);
+    int planned = (int) lines.stream().filter(l -> l.plannedMin() <= l.dueMin() + minutes).count();
+    return new SlackGain(minutes, later.moreOnTime(base), base.moreLateHours(later), sure, planned);
   }
 
   private List<LineChance> lines(Week week, Outcome base) {

@@ -240,6 +240,8 @@ class StressTest {
           .isCloseTo(-mean(later, found, t -> t.lateHours().mean()), within(1e-9));
       assertThat(gain.sureLines())
           .isEqualTo(later.lines().stream().filter(l -> l.onTime().hits() >= 180).count());
+      assertThat(gain.plannedLines())
+          .isEqualTo(later.lines().stream().filter(l -> l.plannedMin() <= l.dueMin()).count());
     }
     assertThat(found.slack().get(0).moreOnTime().low()).isPositive();
     assertThat(found.slack().get(2).moreOnTime().mean())
