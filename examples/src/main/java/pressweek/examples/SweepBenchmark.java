@@ -13,6 +13,7 @@ import java.util.stream.LongStream;
 import pressweek.app.store.Store;
 import pressweek.app.store.StoreTrouble;
 import pressweek.app.store.row.SweepResult;
+import pressweek.app.sweep.Replaying;
 import pressweek.app.sweep.SweepFile;
 import pressweek.app.sweep.SweepReading;
 import pressweek.app.sweep.Sweeping;
@@ -126,7 +127,10 @@ public final class SweepBenchmark {
     seed += tasks;
     SweepReading.Read read =
         SweepReading.read(
-            new SweepFile(steps, seeds, List.of("")), List.of(folder), Path.of("."), NOW);
+            new SweepFile(steps, seeds, List.of(""), Replaying.NONE),
+            List.of(folder),
+            Path.of("."),
+            NOW);
     List<Worker> working = new ArrayList<>();
     for (int i = 1; i <= workers; i++) {
       Worker.Settings settings = new Worker.Settings("worker " + i, 1, Duration.ofSeconds(2));

@@ -46,6 +46,7 @@ final class SweepCommand implements Callable<Integer> {
       index = "0..*",
       arity = "2..*",
       paramLabel = "FOLDER... SWEEP",
+      hideParamSyntax = true,
       description = "plants' folders, then sweep.json")
   private List<Path> paths = List.of();
 
@@ -103,6 +104,11 @@ final class SweepCommand implements Callable<Integer> {
         SweepReading.read(
             reading.sweep().get(), paths.subList(0, paths.size() - 1), beside, nowMin);
     Files.createDirectories(out);
+    if (read.tasks().isEmpty()) {
+      return written(Sweeping.nothing(read));
+    }
+    err.print(SweepText.faults(read.sweep()));
+    err.flush();
     String place = store.isEmpty() ? out.resolve("sweep.pressweek").toString() : store;
     try (Store opened = Store.open(place)) {
       return sweep(opened, settings, read);
@@ -117,17 +123,21 @@ final class SweepCommand implements Callable<Integer> {
     int code = ExitCode.BUG;
     try {
       Sweeping.Swept swept = swept(opened, settings, sweeping, read);
-      List<Path> files = SweepLists.write(swept, out);
-      PrintWriter text = spec.commandLine().getOut();
-      text.print(SweepText.of(swept));
-      text.println();
-      text.println("Written: " + Counts.of(files.size(), "file") + " in " + out);
-      text.flush();
-      code = code(swept);
+      code = written(swept);
     } finally {
       interrupt.finished(code);
     }
     return code;
+  }
+
+  private int written(Sweeping.Swept swept) throws IOException {
+    List<Path> files = SweepLists.write(swept, out);
+    PrintWriter text = spec.commandLine().getOut();
+    text.print(SweepText.of(swept));
+    text.println();
+    text.println("Written: " + Counts.of(files.size(), "file") + " in " + out);
+    text.flush();
+    return code(swept);
   }
 
   /** Threads of 0 leave all work to others. */

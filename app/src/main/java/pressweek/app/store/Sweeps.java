@@ -28,7 +28,7 @@ public final class Sweeps {
     this.database = database;
   }
 
-  /** Keeps the text of a problem under its SHA-256. */
+  /** Keeps the text of a problem, or of the luck that replays it, under its SHA-256. */
   public void keepProblem(String sha256, String text, Instant at) throws StoreTrouble {
     database.write(
         handle ->
@@ -42,7 +42,7 @@ public final class Sweeps {
                 at.toEpochMilli()));
   }
 
-  /** The text of a problem. */
+  /** The text that is kept under a SHA-256. */
   public Optional<String> problem(String sha256) throws StoreTrouble {
     return database.read(
         handle ->

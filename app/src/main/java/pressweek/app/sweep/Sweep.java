@@ -6,9 +6,10 @@ import java.util.List;
  * A sweep that is read: every plan that it makes.
  *
  * @param steps steps of each search
+ * @param replaying how often each plan is replayed
  * @param cases the plans
  */
-public record Sweep(int steps, List<Case> cases) {
+public record Sweep(int steps, Replaying replaying, List<Case> cases) {
   public Sweep {
     cases = List.copyOf(cases);
   }

@@ -8,12 +8,14 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import pressweek.data.plan.Figures;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Rule;
 import pressweek.data.problem.Rates;
 import pressweek.solver.audit.Finding;
+import pressweek.solver.stress.Stress;
 
 /**
  * What a plan of a sweep comes to, as JSON without any time of making: the same task gives the same
@@ -21,6 +23,7 @@ import pressweek.solver.audit.Finding;
  */
 public final class SweepFigures {
   private static final ObjectMapper JSON = new ObjectMapper();
+  private static final String REPLAYS = "replays";
 
   private final JsonNode node;
 
@@ -30,6 +33,18 @@ public final class SweepFigures {
 
   /** The text of a plan's figures. */
   static String text(Plan plan, List<Finding> findings) {
+    return object(plan, findings).toString();
+  }
+
+  /** The same with what its replays come to. */
+  static String text(
+      Plan plan, List<Finding> findings, Replaying replaying, Stress.Replayed replayed) {
+    ObjectNode object = object(plan, findings);
+    ReplayFigures.put(object.putObject(REPLAYS), replaying, replayed);
+    return object.toString();
+  }
+
+  private static ObjectNode object(Plan plan, List<Finding> findings) {
     Figures figures = plan.figures();
     Rates rates = plan.problem().plant().rates();
     ObjectNode object = JSON.createObjectNode();
@@ -54,7 +69,7 @@ public final class SweepFigures {
     plan.unplaced().stream().map(line -> line.id()).sorted().forEach(unplaced::add);
     ArrayNode broken = object.putArray("findings");
     findings.stream().map(Finding::message).forEach(broken::add);
-    return object.toString();
+    return object;
   }
 
   private static Map<String, Integer> late(Plan plan) {
@@ -94,6 +109,13 @@ public final class SweepFigures {
   /** What a rule charges, thousandths of a cent. */
   public long cost(Rule rule) {
     return node.path("cost_by_rule").path(rule.name()).asLong();
+  }
+
+  /** What its replays come to; empty where it was not replayed. */
+  Optional<ReplayFigures> replays() {
+    return node.has(REPLAYS)
+        ? Optional.of(new ReplayFigures(node.path(REPLAYS)))
+        : Optional.empty();
   }
 
   /** Hard rules that an audit found broken. */

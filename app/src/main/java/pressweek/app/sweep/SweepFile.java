@@ -2,6 +2,7 @@ package pressweek.app.sweep;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,18 +21,22 @@ import pressweek.data.files.JsonTree;
  * Which plans a sweep makes, {@code sweep.json}: every scenario with every seed.
  *
  * <pre>
- * {"steps": 2000, "seeds": {"from": 1, "count": 20}, "scenarios": ["", "third-shift.json"]}
+ * {"steps": 2000, "seeds": {"from": 1, "count": 20}, "scenarios": ["", "third-shift.json"],
+ *  "replays": 200}
  * </pre>
  *
  * @param steps steps of each search, so that the same task gives the same plan everywhere
  * @param seeds seeds of the search
  * @param scenarios scenario files, paths from the sweep's own folder; empty text for the folder as
  *     it is
+ * @param replaying how often each plan is replayed under uncertain times
  */
-public record SweepFile(int steps, List<Long> seeds, List<String> scenarios) {
+public record SweepFile(int steps, List<Long> seeds, List<String> scenarios, Replaying replaying) {
   private static final int MOST_SEEDS = 100_000;
   private static final int MOST_STEPS = 100_000_000;
-  private static final Set<String> KEYS = Set.of("steps", "seeds", "scenarios");
+  private static final Set<String> KEYS =
+      Set.of("steps", "seeds", "scenarios", "replays", "replay_seed");
+  private static final int MOST_REPLAYS = 10_000;
 
   public SweepFile {
     seeds = List.copyOf(seeds);
@@ -64,7 +69,10 @@ public record SweepFile(int steps, List<Long> seeds, List<String> scenarios) {
     }
     SweepFile sweep =
         new SweepFile(
-            keys.steps(object.get()), keys.seeds(object.get()), keys.scenarios(object.get()));
+            keys.steps(object.get()),
+            keys.seeds(object.get()),
+            keys.scenarios(object.get()),
+            keys.replaying(object.get()));
     boolean sound = errors.stream().noneMatch(e -> e.severity() == Severity.ERROR);
     return new Reading(sound ? Optional.of(sweep) : Optional.empty(), errors);
   }
@@ -84,7 +92,9 @@ public record SweepFile(int steps, List<Long> seeds, List<String> scenarios) {
                   error(
                       value.line(),
                       key,
-                      "key \"" + key + "\" is not known; expected steps, seeds, scenarios");
+                      "key \""
+                          + key
+                          + "\" is not known; expected steps, seeds, scenarios, replays, replay_seed");
                 }
               });
       return Optional.of(object);
@@ -146,11 +156,22 @@ public record SweepFile(int steps, List<Long> seeds, List<String> scenarios) {
       return List.copyOf(scenarios);
     }
 
+    Replaying replaying(JsonTree.Obj object) {
+      long count =
+          object.field("replays").map(v -> number(v, "replays", 0, MOST_REPLAYS)).orElse(0L);
+      long seed =
+          object
+              .field("replay_seed")
+              .map(v -> number(v, "replay_seed", 0, Integer.MAX_VALUE))
+              .orElse(Replaying.NONE.seed());
+      return count == 0 ? Replaying.NONE : new Replaying((int) count, seed);
+    }
+
     private long number(JsonTree value, String key, long least, long most) {
       if (value instanceof JsonTree.Num number
-          && number.value().stripTrailingZeros().scale() <= 0
-          && number.value().longValue() >= least
-          && number.value().longValue() <= most) {
+          && number.value().compareTo(BigDecimal.valueOf(least)) >= 0
+          && number.value().compareTo(BigDecimal.valueOf(most)) <= 0
+          && number.value().stripTrailingZeros().scale() <= 0) {
         return number.value().longValue();
       }
       wrong(value, key, "a whole number from " + least + " to " + most);

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import pressweek.app.store.row.SweepResult;
 import pressweek.app.sweep.Sweeping.Swept;
 import pressweek.data.files.AtomicFile;
 import pressweek.data.plan.Rule;
+import pressweek.data.stress.Estimate;
 
 /** What came of a sweep as files: {@code sweep.csv}, a row a plan, and the same as JSON. */
 public final class SweepLists {
@@ -32,6 +34,18 @@ public final class SweepLists {
           "changes",
           "change_min",
           "purge_g");
+  private static final List<String> REPLAYED =
+      List.of(
+          "replays",
+          "expected_on_time",
+          "expected_on_time_low",
+          "expected_on_time_high",
+          "expected_late_h",
+          "expected_late_low_h",
+          "expected_late_high_h",
+          "expected_cost",
+          "expected_cost_low",
+          "expected_cost_high");
   private static final List<Rule> CHARGED =
       Arrays.stream(Rule.values()).filter(rule -> !rule.hard()).toList();
 
@@ -57,6 +71,7 @@ public final class SweepLists {
       heading.add("findings");
       CHARGED.forEach(rule -> heading.add("cost_" + rule.name().toLowerCase(Locale.ROOT)));
       heading.addAll(List.of("fault", "task"));
+      heading.addAll(REPLAYED);
       printer.printRecord(heading);
       for (Sweep.Case each : swept.sweep().cases()) {
         printer.printRecord(row(swept, each));
@@ -82,7 +97,29 @@ public final class SweepLists {
     CHARGED.forEach(rule -> row.add(figures.map(f -> money(f.cost(rule))).orElse("")));
     row.add(fault(swept, each));
     row.add(each.task());
+    figures
+        .flatMap(SweepFigures::replays)
+        .ifPresentOrElse(
+            r -> row.addAll(replayed(r)),
+            () -> row.addAll(Collections.nCopies(REPLAYED.size(), "")));
     return row;
+  }
+
+  private static List<String> replayed(ReplayFigures of) {
+    List<String> cells = new ArrayList<>();
+    cells.add(Integer.toString(of.count()));
+    ends(of.onTimeLines()).forEach(v -> cells.add(number(v)));
+    ends(of.lateHours()).forEach(v -> cells.add(number(v)));
+    ends(of.cost()).forEach(v -> cells.add(money(Math.round(v))));
+    return cells;
+  }
+
+  private static List<Double> ends(Estimate of) {
+    return List.of(of.mean(), of.low(), of.high());
+  }
+
+  private static String number(double value) {
+    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 
   private static String money(long thousandthsOfACent) {
@@ -109,6 +146,10 @@ public final class SweepLists {
   static String json(Swept swept) {
     ObjectNode object = JSON.createObjectNode();
     object.put("steps", swept.sweep().steps());
+    if (swept.sweep().replaying().isAsked()) {
+      object.put("replays", swept.sweep().replaying().count());
+      object.put("replay_seed", swept.sweep().replaying().seed());
+    }
     ArrayNode plans = object.putArray("plans");
     for (Sweep.Case each : swept.sweep().cases()) {
       ObjectNode plan = plans.addObject();

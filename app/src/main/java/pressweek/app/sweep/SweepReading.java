@@ -12,10 +12,12 @@ import java.util.stream.Collectors;
 import pressweek.data.files.Folder;
 import pressweek.data.files.FolderReader;
 import pressweek.data.files.InputError;
+import pressweek.data.files.LuckFile;
 import pressweek.data.files.ProblemFile;
 import pressweek.data.files.Scenario;
 import pressweek.data.week.Week;
 import pressweek.data.week.WeekResult;
+import pressweek.solver.stress.Stress;
 
 /** Reads the folders and scenarios of a sweep; a bad one is a fault of its own cases only. */
 public final class SweepReading {
@@ -32,7 +34,7 @@ public final class SweepReading {
    *
    * @param sweep its cases
    * @param tasks its tasks by their key, each once
-   * @param texts texts of its problems by their SHA-256
+   * @param texts texts of its problems, and of the luck that replays them, by their SHA-256
    */
   public record Read(Sweep sweep, Map<String, SweepTask> tasks, Map<String, String> texts) {
     public Read {
@@ -40,7 +42,7 @@ public final class SweepReading {
       texts = Map.copyOf(texts);
     }
 
-    /** The text of a problem. */
+    /** The text of a problem, or of luck. */
     String text(String sha256) {
       return texts.getOrDefault(sha256, "");
     }
@@ -67,18 +69,27 @@ public final class SweepReading {
         reading.take(folder, scenario, scenarios);
       }
     }
-    return new Read(new Sweep(file.steps(), reading.cases), reading.tasks, reading.texts);
+    return new Read(
+        new Sweep(file.steps(), file.replaying(), reading.cases), reading.tasks, reading.texts);
   }
 
   private void take(Path folder, String scenario, Path scenarios) {
     WeekText week = read(folder, scenario, scenarios);
+    String problem = week.sha256();
+    String luck = week.luckSha256();
     if (week.fault().isEmpty()) {
-      texts.put(week.sha256(), week.text());
+      texts.put(problem, week.text());
+      if (file.replaying().isAsked()) {
+        texts.put(luck, week.luck());
+      }
     }
     for (long seed : file.seeds()) {
       String key = "";
       if (week.fault().isEmpty()) {
-        SweepTask task = new SweepTask(week.sha256(), file.steps(), seed);
+        SweepTask task =
+            file.replaying().isAsked()
+                ? new SweepTask(problem, file.steps(), seed, luck, file.replaying())
+                : new SweepTask(problem, file.steps(), seed);
         key = task.key();
         tasks.put(key, task);
       }
@@ -86,10 +97,18 @@ public final class SweepReading {
     }
   }
 
-  /** A week as text, or why there is none. */
-  private record WeekText(String sha256, String text, String fault) {
+  /** A week and its luck as text, or why there is none. */
+  private record WeekText(String text, String luck, String fault) {
     static WeekText faulty(String fault) {
       return new WeekText("", "", fault);
+    }
+
+    String sha256() {
+      return SweepTask.sha256(text);
+    }
+
+    String luckSha256() {
+      return SweepTask.sha256(luck);
     }
   }
 
@@ -97,19 +116,25 @@ public final class SweepReading {
     if (!Files.isDirectory(folder)) {
       return WeekText.faulty(folder + " is not a folder; expected the folder of a plant");
     }
-    Path file = scenarios.resolve(scenario);
-    if (!scenario.isEmpty() && !Files.isRegularFile(file)) {
-      return WeekText.faulty(file + " is not a file; expected a scenario");
+    Path changed = scenarios.resolve(scenario);
+    if (!scenario.isEmpty() && !Files.isRegularFile(changed)) {
+      return WeekText.faulty(changed + " is not a file; expected a scenario");
     }
     try {
-      Scenario changes = scenario.isEmpty() ? Scenario.none() : Scenario.read(file);
+      Scenario changes = scenario.isEmpty() ? Scenario.none() : Scenario.read(changed);
       Folder read = FolderReader.read(folder, changes);
       WeekResult week = Week.build(read, nowMin);
       if (week.problem().isEmpty()) {
         return WeekText.faulty(words(week.errors()));
       }
-      String text = ProblemFile.text(week.problem().get());
-      return new WeekText(SweepTask.sha256(text), text, "");
+      long runs = week.problem().get().jobs().size();
+      if (runs * file.replaying().count() > Stress.MOST_TIMES) {
+        return WeekText.faulty(
+            "%d replays are too many for %d lines; expected at most %d"
+                .formatted(file.replaying().count(), runs, Stress.MOST_TIMES / runs));
+      }
+      String luck = LuckFile.text(read.plant().uncertainty());
+      return new WeekText(ProblemFile.text(week.problem().get()), luck, "");
     } catch (IOException e) {
       return WeekText.faulty(folder + " cannot be read: " + e.getMessage());
     }

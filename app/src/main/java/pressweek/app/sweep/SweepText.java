@@ -1,27 +1,41 @@
 package pressweek.app.sweep;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import java.util.function.ToLongFunction;
 import pressweek.app.sweep.Sweeping.Swept;
-import pressweek.reports.hours.Minutes;
+import pressweek.data.stress.Estimate;
 import pressweek.reports.schedule.Money;
 import pressweek.reports.schedule.TextLines;
 
 /** What came of a sweep as text of at most 80 columns: a row for each folder and scenario. */
 public final class SweepText {
-  private static final int NAME = 26;
+  private static final int WIDTH = 80;
+  private static final double HOUR = 60;
   private static final int SHOWN = 10;
 
   private final Swept swept;
-  private final TextLines out = new TextLines(80);
+  private final TextLines out = new TextLines(WIDTH);
 
   private SweepText(Swept swept) {
     this.swept = swept;
+  }
+
+  /** What cannot be planned, and why, for the start of a sweep; empty where all can. */
+  public static String faults(Sweep sweep) {
+    Sweeping.Progress none = new Sweeping.Progress(0, 0, 0, 0, Duration.ZERO);
+    List<Sweep.Case> bad = sweep.cases().stream().filter(each -> !each.hasTask()).toList();
+    SweepText text =
+        new SweepText(new Swept(new Sweep(sweep.steps(), sweep.replaying(), bad), Map.of(), none));
+    text.faulty();
+    return text.out.toString();
   }
 
   /** The text. */
@@ -30,6 +44,24 @@ public final class SweepText {
   }
 
   private String write() {
+    Map<String, List<SweepFigures>> groups = groups();
+    if (groups.isEmpty()) {
+      faulty();
+      counts();
+      return out.toString();
+    }
+    counts();
+    if (faults() > 0) {
+      out.heading("");
+      faulty();
+    }
+    table(groups);
+    replayed(groups);
+    findings();
+    return out.toString();
+  }
+
+  private void counts() {
     Sweeping.Progress progress = swept.progress();
     out.line(
         "",
@@ -41,10 +73,6 @@ public final class SweepText {
                 progress.reused(),
                 faults(),
                 progress.left()));
-    table();
-    findings();
-    faulty();
-    return out.toString();
   }
 
   /** Cases without figures whose reason is known. */
@@ -55,23 +83,67 @@ public final class SweepText {
         .count();
   }
 
-  private void table() {
+  private Map<String, List<SweepFigures>> groups() {
     Map<String, List<SweepFigures>> groups = new LinkedHashMap<>();
     for (Sweep.Case each : swept.sweep().cases()) {
       Optional<SweepFigures> figures = SweepLists.figures(swept, each);
       figures.ifPresent(f -> groups.computeIfAbsent(name(each), n -> new ArrayList<>()).add(f));
     }
-    if (groups.isEmpty()) {
-      return;
-    }
-    out.heading("");
-    row("", "plans", "late", "unplaced", "least", "median", "most");
-    groups.forEach(this::row);
+    return groups;
+  }
+
+  private void table(Map<String, List<SweepFigures>> groups) {
     boolean money = groups.values().stream().flatMap(List::stream).anyMatch(SweepText::hasMoney);
+    out.heading("");
+    SweepTable table = new SweepTable(WIDTH);
+    table.row("", "plans", "late", "unplaced", "least", "median", "most");
+    groups.forEach((name, plans) -> row(table, name, plans));
+    table.write(out);
     out.line(
         "",
         (money ? "Avoidable cost" : "Change time")
             + " least, median and most over the seeds; late and unplaced lines likewise from least to most.");
+  }
+
+  /** What came of the replays, the plans of a folder and scenario taken together. */
+  private void replayed(Map<String, List<SweepFigures>> groups) {
+    Replaying replaying = swept.sweep().replaying();
+    if (!replaying.isAsked()) {
+      return;
+    }
+    boolean money = groups.values().stream().flatMap(List::stream).allMatch(SweepText::hasMoney);
+    out.heading(
+        "Each plan replayed %,d times under uncertain times (seed %d): estimates"
+            .formatted(replaying.count(), replaying.seed()));
+    SweepTable table = new SweepTable(WIDTH);
+    table.row("", "lines on time", "late h", money ? "avoidable cost" : "");
+    groups.forEach(
+        (name, plans) -> {
+          List<ReplayFigures> of = plans.stream().flatMap(p -> p.replays().stream()).toList();
+          table.row(
+              name,
+              spread(of, ReplayFigures::onTimeLines, SweepText::one),
+              spread(of, ReplayFigures::lateHours, SweepText::one),
+              money ? spread(of, ReplayFigures::cost, v -> Money.figure(Math.round(v))) : "");
+        });
+    table.write(out);
+    out.line(
+        "",
+        "Means over the seeds, with what they may be off by for so many replays (95 %). All plans had the same luck, so how rows differ is known better than that.");
+  }
+
+  /** The interval of a mean of means is no wider than the mean of their intervals. */
+  private static String spread(
+      List<ReplayFigures> of,
+      Function<ReplayFigures, Estimate> figure,
+      DoubleFunction<String> words) {
+    double mean = of.stream().map(figure).mapToDouble(Estimate::mean).average().orElse(0);
+    double high = of.stream().map(figure).mapToDouble(Estimate::high).average().orElse(0);
+    return words.apply(mean) + " \u00b1" + words.apply(high - mean);
+  }
+
+  private static String one(double value) {
+    return String.format(Locale.ROOT, "%,.1f", value);
   }
 
   private static String name(Sweep.Case each) {
@@ -84,12 +156,12 @@ public final class SweepText {
     return !figures.currency().isEmpty();
   }
 
-  private void row(String name, List<SweepFigures> plans) {
+  private static void row(SweepTable table, String name, List<SweepFigures> plans) {
     boolean money = plans.stream().allMatch(SweepText::hasMoney);
     ToLongFunction<SweepFigures> measure =
         money ? SweepFigures::avoidableCost : f -> f.number("change_min");
     long[] sorted = plans.stream().mapToLong(measure).sorted().toArray();
-    row(
+    table.row(
         name,
         Integer.toString(plans.size()),
         range(plans, "late_lines"),
@@ -100,28 +172,13 @@ public final class SweepText {
   }
 
   private static String figure(boolean money, long amount) {
-    return money ? Money.figure(amount) : Minutes.hours(amount);
+    return money ? Money.figure(amount) : one(amount / HOUR) + " h";
   }
 
   private static String range(List<SweepFigures> plans, String key) {
     long least = plans.stream().mapToLong(f -> f.number(key)).min().orElse(0);
     long most = plans.stream().mapToLong(f -> f.number(key)).max().orElse(0);
     return least == most ? Long.toString(least) : least + "-" + most;
-  }
-
-  private void row(String name, String... cells) {
-    String fitted = name.length() > NAME ? name.substring(0, NAME - 1) + "\u2026" : name;
-    out.verbatim(
-        String.format(
-            Locale.ROOT,
-            "%-26s %5s %6s %8s %9s %9s %9s",
-            fitted,
-            cells[0],
-            cells[1],
-            cells[2],
-            cells[3],
-            cells[4],
-            cells[5]));
   }
 
   private void findings() {
@@ -146,7 +203,7 @@ public final class SweepText {
     if (faults.isEmpty()) {
       return;
     }
-    out.heading("Without figures");
+    out.line("", "Without figures");
     faults.entrySet().stream()
         .limit(SHOWN)
         .forEach(

@@ -84,6 +84,11 @@ public final class Sweeping {
     }
   }
 
+  /** What comes of a sweep of which nothing can be planned. */
+  public static Swept nothing(SweepReading.Read read) {
+    return new Swept(read.sweep(), Map.of(), new Progress(0, 0, 0, 0, Duration.ZERO));
+  }
+
   /** Sweeps on a store. */
   public Sweeping(Store store) {
     this.store = store;
@@ -150,7 +155,12 @@ public final class Sweeping {
   private void keepProblems(SweepReading.Read read, Map<String, SweepTask> missing)
       throws StoreTrouble {
     Set<String> wanted = new LinkedHashSet<>();
-    missing.values().forEach(task -> wanted.add(task.problem()));
+    for (SweepTask task : missing.values()) {
+      wanted.add(task.problem());
+      if (task.replaying().isAsked()) {
+        wanted.add(task.luck());
+      }
+    }
     for (String problem : wanted) {
       store.sweeps().keepProblem(problem, read.text(problem), Instant.now());
     }

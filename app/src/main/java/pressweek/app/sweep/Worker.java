@@ -19,13 +19,17 @@ import pressweek.app.store.StoreTrouble;
 import pressweek.app.store.Sweeps;
 import pressweek.app.store.row.SweepResult;
 import pressweek.data.files.InputError;
+import pressweek.data.files.LuckFile;
 import pressweek.data.files.ProblemFile;
 import pressweek.data.plan.Head;
 import pressweek.data.plan.Plan;
 import pressweek.data.problem.Problem;
+import pressweek.data.problem.Uncertainty;
 import pressweek.solver.Planner;
 import pressweek.solver.Watcher;
 import pressweek.solver.audit.Audit;
+import pressweek.solver.audit.Finding;
+import pressweek.solver.stress.Stress;
 
 /**
  * Takes tasks of sweeps from a store, plans them and keeps what came of them. Any number of workers
@@ -42,7 +46,7 @@ public final class Worker implements AutoCloseable {
   private final Store store;
   private final Settings settings;
   private final Scheduler scheduler;
-  private final Set<Planner> planning = ConcurrentHashMap.newKeySet();
+  private final Set<Runnable> endings = ConcurrentHashMap.newKeySet();
   private final Map<String, Problem> problems = new ConcurrentHashMap<>();
   private final AtomicInteger done = new AtomicInteger();
   private volatile boolean stopped;
@@ -97,14 +101,14 @@ public final class Worker implements AutoCloseable {
 
   /** True while it plans. */
   public boolean isBusy() {
-    return !planning.isEmpty();
+    return !endings.isEmpty();
   }
 
   /** Ends soon; what it has begun is given back to the queue. */
   @Override
   public void close() {
     stopped = true;
-    planning.forEach(Planner::stop);
+    endings.forEach(Runnable::run);
     scheduler.stop();
   }
 
@@ -137,10 +141,11 @@ public final class Worker implements AutoCloseable {
 
   private Outcome outcome(SweepTask task) throws StoreTrouble {
     Optional<Problem> problem = problem(task.problem());
+    Optional<Uncertainty> luck = luck(task);
     Outcome outcome =
-        problem.isEmpty()
+        problem.isEmpty() || luck.isEmpty()
             ? new Outcome("", "its problem is not in the store, or of another version")
-            : planned(problem.get(), task);
+            : planned(problem.get(), luck.get(), task);
     if (stopped) {
       throw new IllegalStateException("stopped amid a task, which is begun again");
     }
@@ -148,21 +153,45 @@ public final class Worker implements AutoCloseable {
   }
 
   /** A fault of the program in one task must not hold up the others, nor be tried for ever. */
-  private Outcome planned(Problem problem, SweepTask task) {
+  private Outcome planned(Problem problem, Uncertainty luck, SweepTask task) {
     Planner planner = new Planner(problem);
-    planning.add(planner);
+    Replaying replaying = task.replaying();
+    Stress stress =
+        new Stress(luck, new Stress.Asked(Math.max(1, replaying.count()), replaying.seed(), 1));
+    Runnable ending =
+        () -> {
+          planner.stop();
+          stress.stop();
+        };
+    endings.add(ending);
     try {
       if (stopped) {
-        planner.stop();
+        ending.run();
       }
       Head head = new Head("sweep", "", 0, Map.of(), task.settings(), List.of(), false);
       Plan plan = planner.plan(head, Optional.empty(), Watcher.NONE);
-      return new Outcome(SweepFigures.text(plan, Audit.check(problem, plan)), "");
+      List<Finding> findings = Audit.check(problem, plan);
+      return new Outcome(
+          replaying.isAsked()
+              ? SweepFigures.text(plan, findings, replaying, stress.replayed(plan))
+              : SweepFigures.text(plan, findings),
+          "");
     } catch (RuntimeException e) {
       return new Outcome("", "a bug: " + e);
     } finally {
-      planning.remove(planner);
+      endings.remove(ending);
     }
+  }
+
+  /** Under what a task is replayed: nothing without replays; empty where the store lacks it. */
+  private Optional<Uncertainty> luck(SweepTask task) throws StoreTrouble {
+    if (!task.replaying().isAsked()) {
+      return Optional.of(Uncertainty.NONE);
+    }
+    return store
+        .sweeps()
+        .problem(task.luck())
+        .flatMap(text -> LuckFile.read("luck " + task.luck(), text).luck());
   }
 
   /** One problem is kept at hand: tasks come scenario by scenario. */

@@ -23,7 +23,7 @@ final class SweepFileTest {
   @Test
   void stepsAloneAreOneSeedOfTheFolderAsItIs() throws IOException {
     assertThat(read("{\"steps\": 20}").sweep())
-        .contains(new SweepFile(20, List.of(1L), List.of("")));
+        .contains(new SweepFile(20, List.of(1L), List.of(""), Replaying.NONE));
   }
 
   @Test
@@ -33,7 +33,25 @@ final class SweepFileTest {
     String range =
         "{\"steps\": 1, \"seeds\": {\"from\": 5, \"count\": 3}, \"scenarios\": [\"a.json\"]}";
     assertThat(read(range).sweep())
-        .contains(new SweepFile(1, List.of(5L, 6L, 7L), List.of("a.json")));
+        .contains(new SweepFile(1, List.of(5L, 6L, 7L), List.of("a.json"), Replaying.NONE));
+  }
+
+  @Test
+  void replaysHaveASeedOfTheirOwn() throws IOException {
+    assertThat(read("{\"steps\": 1, \"replays\": 200}").sweep().orElseThrow().replaying())
+        .isEqualTo(new Replaying(200, 1));
+    assertThat(
+            read("{\"steps\": 1, \"replays\": 200, \"replay_seed\": 7}")
+                .sweep()
+                .orElseThrow()
+                .replaying())
+        .isEqualTo(new Replaying(200, 7));
+    assertThat(
+            read("{\"steps\": 1, \"replays\": 0, \"replay_seed\": 7}")
+                .sweep()
+                .orElseThrow()
+                .replaying())
+        .isEqualTo(Replaying.NONE);
   }
 
   @ParameterizedTest
@@ -50,6 +68,11 @@ final class SweepFileTest {
         "{\"steps\": 1, \"seeds\": [-1]}|seeds is the number -1; expected",
         "{\"steps\": 1, \"scenarios\": [1]}|scenarios is the number 1; expected the path",
         "{\"steps\": 1, \"seconds\": 5}|key \"seconds\" is not known; expected steps",
+        "{\"steps\": 1, \"replays\": -1}|replays is the number -1; expected a whole number from 0 to",
+        "{\"steps\": 1, \"replays\": 10001}|replays is the number 10001; expected a whole number from 0",
+        "{\"steps\": 1, \"replays\": \"some\"}|replays is the text \"some\"; expected a whole number",
+        "{\"steps\": 1, \"replay_seed\": 0.5}|replay_seed is the number 0.5; expected a whole number",
+        "{\"steps\": 18446744073709551617}|steps is the number 18446744073709551617; expected a whole",
         "{\"steps\": 1|not JSON"
       })
   void whatIsWrongIsSaidWithItsLine(String text, String said) throws IOException {
