@@ -93,7 +93,7 @@ final class StressCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     if (replays < 1 || replays > MOST_REPLAYS) {
-      throw new ParameterException(spec.commandLine(), "--runs must be 1 to " + MOST_REPLAYS);
+      throw wrong("--runs must be 1 to " + MOST_REPLAYS);
     }
     PrintWriter err = spec.commandLine().getErr();
     return stress(err);
@@ -134,11 +134,14 @@ final class StressCommand implements Callable<Integer> {
   private void checkShared(Plan plan, Plan other) {
     Set<String> lines = lines(plan);
     if (Collections.disjoint(lines, lines(other))) {
-      throw new ParameterException(
-          spec.commandLine(),
+      throw wrong(
           "%s: the plan has none of the order lines of %s; expected another plan of the same week"
               .formatted(against, file));
     }
+  }
+
+  private ParameterException wrong(String message) {
+    return new ParameterException(spec.commandLine(), String.join("\n", Paragraph.of("", message)));
   }
 
   private static Set<String> lines(Plan plan) {
@@ -159,8 +162,7 @@ final class StressCommand implements Callable<Integer> {
     Plan plan = PlanArgument.earlier(spec, path, parent).replaced().orElseThrow();
     PlanArgument.checkPlant(spec, path, plan, read);
     if ((long) plan.runs().size() * replays > Stress.MOST_TIMES) {
-      throw new ParameterException(
-          spec.commandLine(),
+      throw wrong(
           "--runs %d is too many for a plan of %d runs; expected at most %d"
               .formatted(replays, plan.runs().size(), Stress.MOST_TIMES / plan.runs().size()));
     }
@@ -183,7 +185,7 @@ final class StressCommand implements Callable<Integer> {
     }
     Path to = Path.of(out);
     if (Files.exists(to) && !Files.isDirectory(to)) {
-      throw new ParameterException(spec.commandLine(), "--out " + out + " is not a folder");
+      throw wrong("--out " + out + " is not a folder");
     }
     List<String> files = new ArrayList<>();
     for (Map.Entry<String, byte[]> one : StressFiles.of(report).entrySet()) {

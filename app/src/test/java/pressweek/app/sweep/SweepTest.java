@@ -266,6 +266,8 @@ final class SweepTest {
         .contains("Each plan replayed 30 times under uncertain times (seed 7): estimates")
         .containsPattern(
             "quillback-small +\\d+\\.\\d \u00b1\\d\\.\\d +[\\d.]+ \u00b1[\\d.]+ +[\\d.,]+ \u00b1");
+    assertThat(shown)
+        .containsPattern("Most lines on time: \\S+ \\S+ of quillback-small, seed [12].");
     assertThat(shown.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
   }
 

@@ -43,7 +43,10 @@ final class TwoWorkersTest {
   private static SweepReading.Read read() {
     List<Long> seeds = LongStream.rangeClosed(1, TASKS).boxed().toList();
     return SweepReading.read(
-        new SweepFile(5, seeds, List.of(""), new Replaying(20, 1)), List.of(SMALL), Path.of("."), NOW);
+        new SweepFile(5, seeds, List.of(""), new Replaying(20, 1)),
+        List.of(SMALL),
+        Path.of("."),
+        NOW);
   }
 
   @Test
