@@ -1,0 +1,21 @@
+package pressweek.app.store;
+
+import java.io.IOException;
+import java.nio.file.Path;
+
+/** A program of its own that holds a store until it is killed, and says so on standard output. */
+final class StoreHolder {
+  private StoreHolder() {}
+
+  /** The first argument names the store. */
+  public static void main(String[] arguments) throws StoreTrouble, IOException {
+    try (StoreHold hold =
+        StoreHold.of(Path.of(arguments[0]), "process " + ProcessHandle.current().pid())) {
+      System.out.println("held");
+      // Until it is killed: nobody writes to it.
+      while (System.in.read() >= 0) {
+        hold.say("somebody wrote");
+      }
+    }
+  }
+}
