@@ -12,6 +12,7 @@ const LINKS = [
   ['/crew', 'Crew', 'crew'],
   ['/codes', 'Codes', 'codes'],
   ['/figures', 'Figures', 'figures'],
+  ['/scenarios', 'Scenarios', 'scenarios'],
   ['/files', 'Files', 'files'],
   ['/history', 'History', 'week'],
   ['/users', 'Users', 'users'],
