@@ -39,6 +39,7 @@ public final class Comparing {
   private final AtomicReference<Optional<Comparison>> last;
   private volatile Progress progress = new Progress(0, 0, 0, 0);
   private volatile String trouble = "";
+  private volatile boolean kept;
 
   /**
    * What is to be compared.
@@ -130,7 +131,7 @@ public final class Comparing {
 
   /** Whether the last comparison is still there when the program is opened anew. */
   public boolean isKept() {
-    return file().filter(Files::isRegularFile).isPresent();
+    return kept;
   }
 
   /**
@@ -253,10 +254,12 @@ public final class Comparing {
 
   /** Keeps it beside the store; what went wrong with that, in a sentence. */
   private String keep(Comparison made) {
+    kept = false;
     try {
       Optional<Path> file = file();
       if (file.isPresent()) {
         AtomicFile.write(file.get(), made.archive());
+        kept = true;
       }
       return "";
     } catch (IOException e) {
@@ -268,12 +271,14 @@ public final class Comparing {
   private Optional<Comparison> keptBeside() {
     try {
       Optional<Path> file = file().filter(Files::isRegularFile);
-      return file.isPresent()
-          ? Optional.of(Comparison.read(Files.readAllBytes(file.get())))
-          : Optional.empty();
+      if (file.isEmpty()) {
+        return Optional.empty();
+      }
+      Comparison read = Comparison.read(Files.readAllBytes(file.get()));
+      kept = true;
+      return Optional.of(read);
     } catch (IOException e) {
-      LOG.log(
-          System.Logger.Level.WARNING, "the last comparison cannot be read; made anew it is", e);
+      LOG.log(System.Logger.Level.WARNING, "the last comparison cannot be read", e);
       return Optional.empty();
     }
   }
