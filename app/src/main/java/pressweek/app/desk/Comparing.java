@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import pressweek.app.compare.Comparison;
 import pressweek.app.compare.ComparisonSource;
@@ -37,7 +36,7 @@ public final class Comparing {
   private final Turn turn;
   private final ScenarioShelf shelf;
   private final AtomicReference<Optional<Comparison>> last;
-  private volatile Progress progress = new Progress(0, 0, 0, 0);
+  private volatile Progress progress = new Progress(0, 0, 0, 0, 0);
   private volatile String trouble = "";
   private volatile boolean kept;
 
@@ -82,17 +81,29 @@ public final class Comparing {
    * @param done plans that are made
    * @param of plans that are to be made
    * @param seconds how long each is searched for
-   * @param sinceNanos when the last of them was made, by the machine's own count
+   * @param begunNanos when it began, by the machine's own count
+   * @param sinceNanos when the last plan was made
    */
-  public record Progress(int done, int of, int seconds, long sinceNanos) {
-    /** About how long it still takes, seconds. */
+  public record Progress(int done, int of, int seconds, long begunNanos, long sinceNanos) {
+    private static final double NANOS = 1e9;
+
+    private static Progress begun(Wanted wanted) {
+      long now = System.nanoTime();
+      return new Progress(0, wanted.plans(), wanted.seconds(), now, now);
+    }
+
+    /**
+     * About how long it still takes, seconds: each plan as long as those before, which are checked
+     * and counted as well.
+     */
     public long left() {
-      long spent = TimeUnit.NANOSECONDS.toSeconds(System.nanoTime() - sinceNanos);
-      return (long) (of - done) * seconds - Math.min(spent, seconds);
+      double each = done == 0 ? seconds : (sinceNanos - begunNanos) / NANOS / done;
+      double spent = (System.nanoTime() - sinceNanos) / NANOS;
+      return Math.round((of - done) * each - Math.min(spent, each));
     }
 
     private Progress next() {
-      return new Progress(done + 1, of, seconds, System.nanoTime());
+      return new Progress(done + 1, of, seconds, begunNanos, System.nanoTime());
     }
   }
 
@@ -185,7 +196,7 @@ public final class Comparing {
             wanted.scenarios().stream().map(Comparing::source).toList());
     int seconds = Math.toIntExact(wanted.total());
     Turn.Going going = new Turn.Going(Turn.Kind.SCENARIOS, change.by(), seconds, planner::stop);
-    progress = new Progress(0, wanted.plans(), wanted.seconds(), System.nanoTime());
+    progress = Progress.begun(wanted);
     Optional<String> refused = turn.begin(going, () -> run(planner, source), () -> tell(""));
     if (refused.isPresent()) {
       return later(List.of(refused.get()));

@@ -36,8 +36,8 @@ function objection({ count, seeds, seconds }, most) {
 function duration({ count, seeds, seconds }) {
   const plans = (count + 1) * seeds;
   const sure = seeds < 3 ? ' With fewer than 3 seeds nobody can say what is chance.' : '';
-  return `The folder as it stands and ${count === 1 ? 'one scenario' : `${count} scenarios`}, ${seeds} ${seeds === 1 ? 'plan' : 'plans'} each: ${plans} plans of ${seconds} s,
-    about ${wait(plans * seconds)}.${sure} Meanwhile nobody can solve the week anew.`;
+  return `The folder as it stands and ${count === 1 ? 'one scenario' : `${count} scenarios`}, ${seeds} ${seeds === 1 ? 'plan' : 'plans'} each: ${plans} plans of ${seconds} s take
+    ${wait(plans * seconds)}, and a few seconds each to be checked.${sure} Meanwhile nobody can solve the week anew.`;
 }
 
 function Effort({ usual, most, count, stopped, onBegin }) {

@@ -78,9 +78,9 @@ function Scenarios({ who, clock }) {
       <p>A scenario is a few changes on top of the plant's folder, such as one more shift. It is planned beside the folder as it stands, and says what it would bring.
         The folder and the week on the wall stay as they are.</p>
       <div role="status">${state.said && html`<p class="notice">${state.said}</p>`}</div>${state.wrong && html`<${Wrong} words=${state.wrong} />`}
-      ${going && html`<${Going} going=${going} may=${may} onStop=${stop} />`}
       ${edited && html`<${Editor} key=${edited.id} first=${edited} onKept=${kept} onLeft=${() => edit(null)} />`}
-      ${shelf && html`<${Shelf} shelf=${shelf} going=${going} may=${may} clock=${clock} onBegin=${begin} onOpen=${open} onNew=${() => edit(FIRST)} />`}</div>
+      ${shelf && html`<${Shelf} shelf=${shelf} going=${going} may=${may} clock=${clock} onBegin=${begin} onOpen=${open} onNew=${() => edit(FIRST)} />`}
+      ${going && html`<${Going} going=${going} may=${may} onStop=${stop} />`}</div>
     ${last && html`<${Compared} last=${last} who=${who} clock=${clock} />`}`;
 }
 

@@ -49,7 +49,7 @@ class ScenariosTest {
     browser.present(".shelf input[type=checkbox]").click();
     put(browser, ".effort input[name=seeds]", "1");
     put(browser, ".effort input[name=seconds]", "1");
-    browser.says(".effort", "2 plans of 1 s, about 2 s");
+    browser.says(".effort", "2 plans of 1 s take 2 s");
     browser.press("Compare");
     browser.says(".going", "is comparing");
     browser.says(".sentences", "A Saturday shift: ");
