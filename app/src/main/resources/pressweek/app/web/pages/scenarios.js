@@ -1,4 +1,4 @@
-import { html, render, useEffect, useState } from '/assets/preact.js';
+import { html, render, useEffect, useRef, useState } from '/assets/preact.js';
 import { Wrong, api, clock as clockOf, live, page } from '/assets/shell.js';
 import { Shelf } from '/assets/scenarios-shelf.js';
 import { Editor, FIRST } from '/assets/scenarios-editor.js';
@@ -11,17 +11,23 @@ const none = { shelf: null, going: null, last: null, wrong: '', said: '' };
 function useScenarios() {
   const [state, setState] = useState(none);
   const put = (part) => setState((old) => ({ ...old, ...part }));
-  const read = async (paths) => {
+  // Answers may come in another order than they were asked for; an older one is not shown.
+  const asked = useRef({});
+  const read = async (name, path) => {
+    const turn = (asked.current[name] || 0) + 1;
+    asked.current[name] = turn;
     try {
-      const found = await Promise.all(Object.entries(paths).map(async ([name, path]) => [name, await api('GET', path)]));
-      put(Object.fromEntries(found));
+      const found = await api('GET', path);
+      if (asked.current[name] === turn) put({ [name]: found });
+      return found;
     } catch (refused) {
       put({ wrong: refused.words || String(refused) });
+      return null;
     }
   };
-  const going = () => read({ going: '/api/compared/going' });
-  const last = () => read({ last: '/api/compared' });
-  const shelf = () => read({ shelf: '/api/scenarios' });
+  const going = () => read('going', '/api/compared/going');
+  const last = () => read('last', '/api/compared');
+  const shelf = () => read('shelf', '/api/scenarios');
   const all = () => Promise.all([going(), last(), shelf()]);
   const tried = async (work) => {
     put({ wrong: '', said: '' });
@@ -39,8 +45,8 @@ function useNews(read) {
     read.all();
     return live({
       compared: async () => {
-        await read.going();
-        read.last();
+        const now = await read.going();
+        if (now && !now.on) read.last();
       },
       proposal: read.going,
       files: read.all,
