@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import pressweek.app.compare.Comparison;
 import pressweek.app.compare.ComparisonSource;
 import pressweek.app.compare.Effort;
@@ -35,7 +34,7 @@ public final class Comparing {
   private final Desk desk;
   private final Turn turn;
   private final ScenarioShelf shelf;
-  private final AtomicReference<Optional<Comparison>> last;
+  private volatile List<Comparison> last;
   private volatile Progress progress = new Progress(0, 0, 0, 0, 0);
   private volatile String trouble = "";
   private volatile boolean kept;
@@ -112,7 +111,7 @@ public final class Comparing {
     this.desk = desk;
     this.turn = turn;
     this.shelf = shelf;
-    last = new AtomicReference<>(keptBeside());
+    last = keptBeside();
   }
 
   /** The comparison that goes on; empty for none. */
@@ -137,7 +136,7 @@ public final class Comparing {
 
   /** The last comparison; empty while there has been none. */
   public Optional<Comparison> last() {
-    return last.get();
+    return last.stream().findFirst();
   }
 
   /** Whether the last comparison is still there when the program is opened anew. */
@@ -232,7 +231,7 @@ public final class Comparing {
     }
     Comparison made = Comparison.of(all, source);
     trouble = keep(made);
-    last.set(Optional.of(made));
+    last = List.of(made);
   }
 
   /** Ends the comparison soon; what there is by then is compared. */
@@ -279,18 +278,18 @@ public final class Comparing {
     }
   }
 
-  private Optional<Comparison> keptBeside() {
+  private List<Comparison> keptBeside() {
     try {
       Optional<Path> file = file().filter(Files::isRegularFile);
       if (file.isEmpty()) {
-        return Optional.empty();
+        return List.of();
       }
       Comparison read = Comparison.read(Files.readAllBytes(file.get()));
       kept = true;
-      return Optional.of(read);
+      return List.of(read);
     } catch (IOException e) {
       LOG.log(System.Logger.Level.WARNING, "the last comparison cannot be read", e);
-      return Optional.empty();
+      return List.of();
     }
   }
 }

@@ -16,7 +16,7 @@ final class ScenarioFindings {
     ArrayNode all = Asked.JSON.createArrayNode();
     for (InputError finding : one.findings()) {
       boolean there = finding.line() >= 1 && finding.line() <= lines.size();
-      String line = there ? lines.get(finding.line() - 1) : "";
+      String line = there ? lines.get(finding.line() - 1).strip() : "";
       all.addObject()
           .put("file", finding.file())
           .put("line", finding.line())
