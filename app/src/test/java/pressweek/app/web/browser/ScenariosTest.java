@@ -83,7 +83,7 @@ class ScenariosTest {
   @Test
   void aWeekThatIsSolvedMeanwhileIsSaid() {
     Page.WALL.openIn(browser);
-    browser.write(".solve input", "3600");
+    put(browser, ".solve input", "600");
     browser.press("Solve");
     browser.present(".progress");
     Page.SCENARIOS.openIn(browser);
