@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -21,6 +23,7 @@ import pressweek.app.desk.Desk;
 import pressweek.app.desk.FolderLook;
 import pressweek.app.desk.Standing;
 import pressweek.app.store.Store;
+import pressweek.app.store.StoreHold;
 import pressweek.app.store.StoreTrouble;
 import pressweek.data.files.InputError;
 import pressweek.data.plan.Settings;
@@ -37,7 +40,7 @@ import pressweek.data.plan.Settings;
     exitCodeListHeading = "Exit codes:%n",
     exitCodeList = {
       "0:it was ended by hand",
-      "2:the folder or the store cannot be used, or the port is taken"
+      "2:the folder or the store cannot be used, another program has the store open, or the port is taken"
     })
 final class OpenCommand implements Callable<Integer> {
   private static final int LAST_PORT = 65_535;
@@ -94,8 +97,8 @@ final class OpenCommand implements Callable<Integer> {
           spec.commandLine(), "--seconds is " + seconds + "; expected at least 1");
     }
     network.check(spec);
-    try (Store kept = store.open(folder)) {
-      return open(kept, clock());
+    try {
+      return held();
     } catch (StoreTrouble e) {
       err.println(e.getMessage());
     } catch (IOException e) {
@@ -103,6 +106,23 @@ final class OpenCommand implements Callable<Integer> {
           e.getMessage() + ": cannot be read or written (" + e.getClass().getSimpleName() + ")");
     }
     return ExitCode.BAD_INPUT;
+  }
+
+  /** Two programs with one store in one file would not hear of each other's changes at once. */
+  private int held() throws StoreTrouble, IOException {
+    List<StoreHold> holds = store.hold(folder, process());
+    try (Store kept = store.open(folder)) {
+      return open(kept, clock(), holds);
+    } finally {
+      for (StoreHold hold : holds) {
+        hold.close();
+      }
+    }
+  }
+
+  private static String process() {
+    return "process %d, since %s"
+        .formatted(ProcessHandle.current().pid(), Instant.now().truncatedTo(ChronoUnit.SECONDS));
   }
 
   private Clock clock() {
@@ -113,7 +133,8 @@ final class OpenCommand implements Callable<Integer> {
     return Clock.offset(Clock.systemUTC(), Duration.between(Instant.now(), from));
   }
 
-  private int open(Store kept, Clock clock) throws IOException, StoreTrouble {
+  private int open(Store kept, Clock clock, List<StoreHold> holds)
+      throws IOException, StoreTrouble {
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     int nowMin = Moments.nextHour(spec.commandLine(), now);
@@ -133,7 +154,7 @@ final class OpenCommand implements Callable<Integer> {
       err.println("no plan yet: the files have errors; the page Files shows them");
     }
     otherPlant(desk).ifPresent(err::println);
-    return serve(desk);
+    return serve(desk, holds);
   }
 
   /** A store that was made for another folder shows that plant's week. */
@@ -148,7 +169,7 @@ final class OpenCommand implements Callable<Integer> {
                     .formatted(there, here));
   }
 
-  private int serve(Desk desk) throws StoreTrouble {
+  private int serve(Desk desk, List<StoreHold> holds) throws StoreTrouble {
     PrintWriter out = spec.commandLine().getOut();
     PageServer.Running running;
     try {
@@ -156,6 +177,9 @@ final class OpenCommand implements Callable<Integer> {
     } catch (IllegalStateException e) {
       spec.commandLine().getErr().println(e.getMessage());
       return ExitCode.BAD_INPUT;
+    }
+    for (StoreHold hold : holds) {
+      hold.say(process() + ", with its pages at " + running.address());
     }
     CountDownLatch ended = new CountDownLatch(1);
     Runtime.getRuntime()

@@ -1,8 +1,11 @@
 package pressweek.app.cli;
 
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import picocli.CommandLine.Option;
 import pressweek.app.store.Store;
+import pressweek.app.store.StoreHold;
 import pressweek.app.store.StoreTrouble;
 
 /** Where the pages keep what they know. */
@@ -18,6 +21,20 @@ final class StoreOption {
   /** The store of a plant's folder. */
   Store open(Path folder) throws StoreTrouble {
     return Store.open(place(folder));
+  }
+
+  /**
+   * Holds the store of a plant's folder for one program alone; nothing for a database on a server,
+   * which several may serve.
+   */
+  List<StoreHold> hold(Path folder, String words) throws StoreTrouble {
+    String place = place(folder);
+    try {
+      return place.startsWith("jdbc:") ? List.of() : List.of(StoreHold.of(Path.of(place), words));
+    } catch (InvalidPathException e) {
+      // Opening the store says what is wrong with the name.
+      return List.of();
+    }
   }
 
   /** The same where one must be there already. */

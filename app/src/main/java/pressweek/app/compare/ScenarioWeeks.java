@@ -41,10 +41,21 @@ public record ScenarioWeeks(List<ScenarioWeek> weeks, List<String> errors, List<
    * @throws IOException when one cannot be read at all
    */
   public static ScenarioWeeks read(Path folder, List<Path> files, int nowMin) throws IOException {
-    List<Scenario> scenarios = new ArrayList<>(List.of(Scenario.none()));
+    List<Scenario> scenarios = new ArrayList<>();
     for (Path file : files) {
       scenarios.add(Scenario.read(file));
     }
+    return of(folder, scenarios, nowMin);
+  }
+
+  /**
+   * The same of scenarios that have been read.
+   *
+   * @throws IOException when the folder cannot be read at all
+   */
+  public static ScenarioWeeks of(Path folder, List<Scenario> given, int nowMin) throws IOException {
+    List<Scenario> scenarios = new ArrayList<>(List.of(Scenario.none()));
+    scenarios.addAll(given);
     List<ScenarioWeek> weeks = new ArrayList<>();
     Set<String> errors = new LinkedHashSet<>();
     Set<String> warnings = new LinkedHashSet<>();
@@ -64,7 +75,8 @@ public record ScenarioWeeks(List<ScenarioWeek> weeks, List<String> errors, List<
                 .formatted(week.warnings().size(), folder));
       }
       String name = scenario.given() ? scenario.name() : BASE;
-      String unique = names.add(name) ? name : name + " (" + scenario.file() + ")";
+      String unique =
+          unique(names.contains(name) ? name + " (" + scenario.file() + ")" : name, names);
       String out = unique(scenario.given() ? plain(scenario.file()) : "as-it-stands", outs);
       week.problem().ifPresent(p -> weeks.add(new ScenarioWeek(scenario, unique, out, read, p)));
     }

@@ -21,6 +21,9 @@ public sealed interface DeskEvent {
     }
   }
 
+  /** A comparison of scenarios goes on, or has ended; the plan that was made last, in a line. */
+  record Compared(int done, int of, String line) implements DeskEvent {}
+
   /** A pull was ticked. */
   record Ticked(String by) implements DeskEvent {}
 }

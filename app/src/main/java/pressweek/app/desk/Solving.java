@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.stream.Collectors;
 import pressweek.app.plan.EarlierPlans;
 import pressweek.app.plan.Replanner;
@@ -33,31 +31,13 @@ import pressweek.solver.why.Reordering;
  * proposal: it becomes the week only when somebody takes it.
  */
 public final class Solving implements AutoCloseable {
+  private static final System.Logger LOG = System.getLogger(Solving.class.getName());
   private static final long SEED = 1;
 
   private final Desk desk;
-  private final ExecutorService thread =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread made = new Thread(work, "search");
-            made.setDaemon(true);
-            return made;
-          });
-  private State state = State.NONE;
-
-  /** The search that goes on, or what the last one found. */
-  private record State(Optional<Going> going, Optional<Proposal> proposal) {
-    static final State NONE = new State(Optional.empty(), Optional.empty());
-  }
-
-  /**
-   * A search that goes on.
-   *
-   * @param by who asked for it
-   * @param seconds how long it may take
-   * @param stop ends it soon
-   */
-  public record Going(String by, int seconds, Runnable stop) {}
+  private final Turn turn = new Turn();
+  private final List<Proposal> proposals = new ArrayList<>();
+  private volatile String words = "";
 
   /** What is searched for, and how it is ended. */
   private record Search(Work work, Runnable stop) {}
@@ -72,14 +52,19 @@ public final class Solving implements AutoCloseable {
     this.desk = desk;
   }
 
-  /** The search that goes on; empty for none. */
-  public synchronized Optional<Going> going() {
-    return state.going();
+  /** Whose turn it is to search, for whatever else searches. */
+  public Turn turn() {
+    return turn;
+  }
+
+  /** The search of the week that goes on; empty for none. */
+  public Optional<Turn.Going> going() {
+    return turn.going(Turn.Kind.WEEK);
   }
 
   /** What the last search found and nobody has taken or left yet. */
   public synchronized Optional<Proposal> proposal() {
-    return state.proposal();
+    return proposals.stream().findFirst();
   }
 
   /**
@@ -126,28 +111,28 @@ public final class Solving implements AutoCloseable {
   }
 
   private synchronized Optional<String> begin(Search search, String by, int seconds) {
-    if (state.going().isPresent()) {
-      return Optional.of(state.going().get().by() + " is solving already; stop it or wait");
+    Turn.Going going = new Turn.Going(Turn.Kind.WEEK, by, seconds, search.stop());
+    Optional<String> refused =
+        turn.begin(going, () -> run(search), () -> desk.tell(new DeskEvent.Proposed(words)));
+    if (refused.isEmpty()) {
+      proposals.clear();
     }
-    state = new State(Optional.of(new Going(by, seconds, search.stop())), Optional.empty());
-    thread.execute(() -> run(search));
-    return Optional.empty();
+    return refused;
   }
 
   private void run(Search search) {
-    String words = "a proposal is there";
-    Optional<Proposal> found = Optional.empty();
+    words = "the search failed; see the log";
     try {
-      found = Optional.of(search.work().find());
+      found(search.work().find());
+      words = "a proposal is there";
     } catch (StoreTrouble | IOException e) {
-      words = "the search failed: " + e.getMessage();
-    } finally {
-      synchronized (this) {
-        state = new State(Optional.empty(), found);
-      }
-      desk.tell(
-          new DeskEvent.Proposed(found.isPresent() ? words : "the search failed; see the log"));
+      LOG.log(System.Logger.Level.WARNING, "a search", e);
     }
+  }
+
+  private synchronized void found(Proposal proposal) {
+    proposals.clear();
+    proposals.add(proposal);
   }
 
   /** Ends the search soon; what it has found is the proposal. */
@@ -229,10 +214,10 @@ public final class Solving implements AutoCloseable {
 
   /** Makes the proposal the week. */
   public synchronized Taken take(long version, Change change) throws StoreTrouble {
-    if (state.proposal().isEmpty()) {
+    if (proposals.isEmpty()) {
       return new Taken.Refused("there is no proposal");
     }
-    Proposal found = state.proposal().get();
+    Proposal found = proposals.get(0);
     if (found.version() != version) {
       return new Taken.Refused(
           "the proposal was made from another week than the one you see; solve again");
@@ -248,12 +233,11 @@ public final class Solving implements AutoCloseable {
 
   /** Keeps the week as it is. */
   public synchronized void leave() {
-    state = new State(state.going(), Optional.empty());
+    proposals.clear();
   }
 
   @Override
   public void close() {
-    stop();
-    thread.shutdown();
+    turn.close();
   }
 }

@@ -74,6 +74,11 @@ final class Sqlite extends Database {
     return Pools.open(config, troubles);
   }
 
+  /** Where the file is. */
+  Path path() {
+    return file.path();
+  }
+
   @Override
   Troubles troubles() {
     return file.troubles();

@@ -162,6 +162,11 @@ public final class Store implements AutoCloseable {
     return database.source();
   }
 
+  /** The file that it is; empty for a database on a server. */
+  public Optional<Path> file() {
+    return database instanceof Sqlite sqlite ? Optional.of(sqlite.path()) : Optional.empty();
+  }
+
   /** Whether several machines can work on it at once: true for PostgreSQL. */
   public boolean isShared() {
     return database instanceof Postgres;

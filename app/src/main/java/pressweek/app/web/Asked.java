@@ -9,6 +9,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import pressweek.app.store.row.Change;
 
@@ -87,8 +89,40 @@ final class Asked {
         .orElseThrow(() -> new BadRequestResponse("\"" + name + "\" is missing; expected a text"));
   }
 
+  /** A text of the body that may be as long as a small file. */
+  String longText(String name, int most) {
+    return optional(name, most)
+        .orElseThrow(() -> new BadRequestResponse("\"" + name + "\" is missing; expected a text"));
+  }
+
+  /** Texts of the body. */
+  List<String> texts(String name, int most) {
+    JsonNode node = body().path(name);
+    List<String> texts = new ArrayList<>();
+    for (JsonNode one : node) {
+      if (one.isTextual() && one.textValue().length() <= MOST_LETTERS) {
+        texts.add(one.textValue());
+      }
+    }
+    if (!node.isArray() || texts.size() != node.size() || texts.isEmpty() || texts.size() > most) {
+      throw new BadRequestResponse(
+          "\"%s\" is %s; expected a list of 1 to %d texts"
+              .formatted(
+                  name,
+                  node.isMissingNode()
+                      ? "missing"
+                      : node.isArray() ? "a list of " + node.size() : "another thing",
+                  most));
+    }
+    return List.copyOf(texts);
+  }
+
   /** A text of the body; empty when it is not there, or the request has no body. */
   Optional<String> optional(String name) {
+    return optional(name, MOST_LETTERS);
+  }
+
+  private Optional<String> optional(String name, int most) {
     if (context.body().isEmpty()) {
       return Optional.empty();
     }
@@ -96,9 +130,9 @@ final class Asked {
     if (node.isMissingNode() || node.isNull()) {
       return Optional.empty();
     }
-    if (!node.isTextual() || node.textValue().length() > MOST_LETTERS) {
+    if (!node.isTextual() || node.textValue().length() > most) {
       throw new BadRequestResponse(
-          "\"" + name + "\" is not a text; expected one of at most " + MOST_LETTERS + " letters");
+          "\"" + name + "\" is not a text; expected one of at most " + most + " letters");
     }
     return Optional.of(node.textValue());
   }

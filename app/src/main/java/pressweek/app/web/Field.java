@@ -4,7 +4,8 @@ package pressweek.app.web;
  * Something that a request brings along.
  *
  * @param name its name
- * @param type its type by JSON Schema: string, integer, boolean, array or object
+ * @param type its type by JSON Schema: string, integer, boolean, array of objects or object; or
+ *     {@link #TEXTS}
  * @param place where it stands
  * @param needed whether a request without it is refused
  * @param words what it is
@@ -17,6 +18,9 @@ record Field(String name, String type, Place place, boolean needed, String words
     /** In the query of the address. */
     QUERY
   }
+
+  /** An array of strings. */
+  static final String TEXTS = "texts";
 
   /** The version that every change of the week starts from. */
   static final Field VERSION = whole("version", "the version of the week that the caller saw");

@@ -58,6 +58,9 @@ final class Live implements AutoCloseable {
       ObjectNode data = Asked.object();
       f.words().forEach(data.putArray("words")::add);
       send("files", data);
+    } else if (event instanceof DeskEvent.Compared c) {
+      ObjectNode data = Asked.object().put("done", c.done()).put("of", c.of());
+      send("compared", data.put("line", c.line()));
     } else if (event instanceof DeskEvent.Ticked t) {
       send("ticks", Asked.object().put("by", t.by()));
     }

@@ -88,9 +88,10 @@ final class OpenApi {
     ArrayNode required = schema.putArray("required");
     for (Field field : fields) {
       ObjectNode property = properties.putObject(field.name());
-      property.put("type", field.type()).put("description", field.words());
-      if (field.type().equals("array")) {
-        property.putObject("items").put("type", "object");
+      boolean texts = field.type().equals(Field.TEXTS);
+      property.put("type", texts ? "array" : field.type()).put("description", field.words());
+      if (texts || field.type().equals("array")) {
+        property.putObject("items").put("type", texts ? "string" : "object");
       }
       if (field.needed()) {
         required.add(field.name());

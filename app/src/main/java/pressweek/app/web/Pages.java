@@ -31,6 +31,7 @@ final class Pages {
         page("/crew", "crew"),
         page("/codes", "codes"),
         page("/figures", "figures"),
+        page("/scenarios", "scenarios"),
         page("/files", "files"),
         page("/history", "history"),
         page("/users", "users"),

@@ -22,6 +22,10 @@ public enum Right implements RouteRole {
   CODES,
   /** To look at figures. */
   FIGURES,
+  /** To look at scenarios and what came of the last comparison. */
+  SCENARIOS,
+  /** To write scenarios and to compare them. */
+  COMPARE,
   /** To look at the files and what is wrong with them. */
   FILES,
   /** To put files into the folder. */

@@ -9,15 +9,17 @@ import java.util.Set;
 /** What somebody does in the plant, and what the pages let him do. */
 public enum Role {
   /** Reads codes and orders. */
-  ORDER_DESK("order desk", EnumSet.of(Right.WEEK, Right.CODES, Right.LISTS, Right.FILES)),
+  ORDER_DESK(
+      "order desk", EnumSet.of(Right.WEEK, Right.CODES, Right.LISTS, Right.FILES, Right.SCENARIOS)),
   /** Plans the week; looks after everything. */
   SCHEDULER("scheduler", EnumSet.allOf(Right.class)),
   /** Brings what presses need. */
-  HANDLER("handler", EnumSet.of(Right.PULLS, Right.TICK, Right.LISTS)),
+  HANDLER("handler", EnumSet.of(Right.PULLS, Right.TICK, Right.LISTS, Right.SCENARIOS)),
   /** Changes molds. */
-  SETTER("setter", EnumSet.of(Right.WEEK, Right.PULLS, Right.LISTS)),
+  SETTER("setter", EnumSet.of(Right.WEEK, Right.PULLS, Right.LISTS, Right.SCENARIOS)),
   /** Only looks. */
-  VIEWER("viewer", EnumSet.of(Right.WEEK, Right.PULLS, Right.LISTS, Right.FIGURES)),
+  VIEWER(
+      "viewer", EnumSet.of(Right.WEEK, Right.PULLS, Right.LISTS, Right.FIGURES, Right.SCENARIOS)),
   /** Whoever sits at the machine that the pages run on, where nobody logs in. */
   LOCAL("this machine", EnumSet.allOf(Right.class));
 

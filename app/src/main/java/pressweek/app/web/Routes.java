@@ -2,7 +2,9 @@ package pressweek.app.web;
 
 import java.util.ArrayList;
 import java.util.List;
+import pressweek.app.desk.Comparing;
 import pressweek.app.desk.Desk;
+import pressweek.app.desk.ScenarioShelf;
 import pressweek.app.desk.Solving;
 
 /** Every route of the server. */
@@ -22,6 +24,10 @@ final class Routes {
     all.addAll(new ListRoutes(desk, floor).routes());
     all.addAll(new CodeRoutes(desk).routes());
     all.addAll(new FigureRoutes(desk).routes());
+    ScenarioShelf shelf = new ScenarioShelf(desk);
+    Comparing comparing = new Comparing(desk, solving.turn(), shelf);
+    all.addAll(new ScenarioRoutes(shelf).routes());
+    all.addAll(new CompareRoutes(comparing, shelf).routes());
     all.addAll(new FileRoutes(desk).routes());
     List<Route> described = List.copyOf(all);
     all.add(

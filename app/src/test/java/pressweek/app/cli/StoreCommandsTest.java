@@ -9,6 +9,7 @@ import java.time.Instant;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pressweek.app.store.Store;
+import pressweek.app.store.StoreHold;
 import pressweek.app.store.StoreTrouble;
 import pressweek.app.store.row.Change;
 
@@ -58,6 +59,17 @@ class StoreCommandsTest {
     Ran ran = Ran.pressweek("restore", SMALL, text.toString(), "--store", store());
     assertThat(ran.exitCode()).isEqualTo(2);
     assertThat(ran.err()).isNotBlank().doesNotContain("Exception");
+  }
+
+  @Test
+  void aStoreThatIsOpenIsNotOpenedAgain() throws StoreTrouble {
+    try (StoreHold first = StoreHold.of(Path.of(store()), "process 4711")) {
+      first.say("process 4711, with its pages at http://localhost:8086/");
+      Ran ran = Ran.pressweek("open", SMALL, "--port", "0", "--store", store());
+      assertThat(ran.exitCode()).isEqualTo(2);
+      assertThat(ran.err()).startsWith(store() + " is open already, by this very program.");
+    }
+    assertThat(Files.exists(Path.of(store()))).isFalse();
   }
 
   @Test

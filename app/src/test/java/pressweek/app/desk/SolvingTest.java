@@ -60,7 +60,7 @@ class SolvingTest extends OnDesk {
     try (Solving solving = new Solving(desk)) {
       assertThat(solving.solve(standing().version(), 1, "Bea")).isEmpty();
       assertThat(solving.solve(standing().version(), 1, "Carl"))
-          .contains("Bea is solving already; stop it or wait");
+          .contains("Bea is solving the week already; stop that on the week wall, or wait");
       solving.stop();
       there.await();
       while (solving.going().isPresent()) {

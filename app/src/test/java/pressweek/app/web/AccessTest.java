@@ -32,6 +32,9 @@ class AccessTest {
       Map.of(
           "order_desk",
           Set.of(
+              "/api/scenarios",
+              "/api/compared",
+              "/compared",
               "/api/week",
               "/api/shorts",
               "/api/why",
@@ -52,6 +55,9 @@ class AccessTest {
               "/history"),
           "handler",
           Set.of(
+              "/api/scenarios",
+              "/api/compared",
+              "/compared",
               "/api/pulls",
               "+/api/ticks",
               "+/api/scan",
@@ -63,6 +69,9 @@ class AccessTest {
               "/crew"),
           "setter",
           Set.of(
+              "/api/scenarios",
+              "/api/compared",
+              "/compared",
               "/api/week",
               "/api/shorts",
               "/api/why",
@@ -79,6 +88,9 @@ class AccessTest {
               "/history"),
           "viewer",
           Set.of(
+              "/api/scenarios",
+              "/api/compared",
+              "/compared",
               "/api/week",
               "/api/shorts",
               "/api/why",

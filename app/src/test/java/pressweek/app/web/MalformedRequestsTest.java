@@ -67,6 +67,8 @@ class MalformedRequestsTest {
           "why",
           "file",
           "mapping",
+          "scenarios",
+          "seeds",
           "at");
 
   @Test

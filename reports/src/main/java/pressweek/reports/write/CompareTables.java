@@ -1,10 +1,9 @@
 package pressweek.reports.write;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import pressweek.reports.compare.Figure;
+import pressweek.reports.compare.FigureCells;
 import pressweek.reports.compare.SideBySide;
 import pressweek.reports.compare.Tried;
 import pressweek.reports.markup.Element;
@@ -13,23 +12,26 @@ import pressweek.reports.markup.Element;
 final class CompareTables {
   private final SideBySide all;
   private final List<Tried> shown;
+  private final FigureCells cells;
 
   CompareTables(SideBySide all) {
     this.all = all;
     this.shown = all.shown();
+    this.cells = new FigureCells(all);
   }
 
   /** Figures under headings, each with its range over the seeds and its difference. */
   Element full(List<Figure> figures) {
-    PageTable<Figure> table =
-        new PageTable<Figure>("figures").text("figure", f -> f.words() + unit(f));
+    PageTable<Figure> table = new PageTable<Figure>("figures").text("figure", cells::heading);
     for (Tried tried : shown) {
       boolean base = tried.equals(all.base());
       table.cell(
           tried.name(),
           f -> {
-            Element cell = Element.of("td", "figure").add("div", range(tried, f));
-            return base ? cell : cell.add(Element.of("div", "muted").text(difference(tried, f)));
+            Element cell = Element.of("td", "figure").add("div", cells.range(tried, f));
+            return base
+                ? cell
+                : cell.add(Element.of("div", "muted").text(cells.difference(tried, f)));
           });
     }
     figures.stream()
@@ -41,52 +43,17 @@ final class CompareTables {
 
   /** A line a figure, without headings and ranges, so that a sheet of paper holds it. */
   Element brief(List<Figure> figures) {
-    PageTable<Figure> table =
-        new PageTable<Figure>("figures").text("figure", f -> f.words() + unit(f));
+    PageTable<Figure> table = new PageTable<Figure>("figures").text("figure", cells::heading);
     for (Tried tried : shown) {
       table.figure(
           tried.name(),
           f -> {
-            String value = tried.best().map(p -> f.brief(f.of(p.figures()))).orElse("");
-            String difference = tried.equals(all.base()) ? "" : difference(tried, f);
+            String value = cells.value(tried, f);
+            String difference = cells.difference(tried, f);
             return difference.isEmpty() ? value : value + " (" + difference + ")";
           });
     }
     return table.rows(figures).element();
-  }
-
-  private String unit(Figure figure) {
-    String unit =
-        figure.unit() == Figure.Unit.MONEY
-            ? all.money().map(r -> r.currency()).orElse("")
-            : figure.unit().symbol();
-    return unit.isEmpty() ? "" : ", " + unit;
-  }
-
-  private static String range(Tried tried, Figure figure) {
-    List<Double> values = tried.values(figure, tried);
-    String best = tried.best().map(p -> figure.brief(figure.of(p.figures()))).orElse("");
-    String least = figure.brief(Collections.min(values));
-    String most = figure.brief(Collections.max(values));
-    return least.equals(most) ? best : best + " (" + least + " to " + most + ")";
-  }
-
-  private String difference(Tried tried, Figure figure) {
-    Optional<Tried.Planned> base = all.base().best();
-    Optional<Tried.Planned> own = tried.best();
-    if (base.isEmpty() || own.isEmpty()) {
-      return "";
-    }
-    double more = figure.of(own.get().figures()) - figure.of(base.get().figures());
-    if (figure.difference(more).chars().noneMatch(c -> c >= '1' && c <= '9')) {
-      return "no difference";
-    }
-    return switch (tried.certainty(figure, all.base())) {
-      case SAME -> figure.difference(more);
-      case SURE -> figure.difference(more) + ", sure";
-      case WITHIN -> figure.difference(more) + ", not sure";
-      case UNTOLD -> figure.difference(more);
-    };
   }
 
   private record Row(Tried tried, Tried.Planned planned) {}

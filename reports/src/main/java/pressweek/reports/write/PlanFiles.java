@@ -40,6 +40,12 @@ public final class PlanFiles {
     return files;
   }
 
+  /** The whole plan on one page, {@code index.html}, alone. */
+  public static byte[] page(Edition edition) {
+    List<Listing> lists = PlanLists.of(edition);
+    return utf8(PlanPage.html(edition, PlanParts.lists(edition, lists)));
+  }
+
   /** A calendar a press, by a name that every file system takes; two presses never share one. */
   private static List<Draft> calendars(PlanBook book) {
     Map<String, Draft> drafts = new LinkedHashMap<>();

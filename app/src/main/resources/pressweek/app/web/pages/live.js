@@ -1,4 +1,4 @@
-const EVENTS = ['progress', 'proposal', 'week', 'ticks', 'files', 'beat'];
+const EVENTS = ['progress', 'proposal', 'week', 'ticks', 'files', 'compared', 'beat'];
 const NAME = 'pressweek-live';
 const AGAIN_MS = 5000;
 
@@ -35,7 +35,7 @@ function connected(tell) {
 }
 
 /**
- * What happens elsewhere, as it happens: `handlers` by event (progress, proposal, week, ticks, files, beat; `lost` and `again` when the
+ * What happens elsewhere, as it happens: `handlers` by event (progress, proposal, week, ticks, files, compared, beat; `lost` and `again` when the
  * connection goes and comes back, after which a page reads anew). One connection serves all tabs. Answers with what ends it.
  */
 export function live(handlers) {

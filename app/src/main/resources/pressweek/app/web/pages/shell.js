@@ -12,6 +12,7 @@ const LINKS = [
   ['/crew', 'Crew', 'crew'],
   ['/codes', 'Codes', 'codes'],
   ['/figures', 'Figures', 'figures'],
+  ['/scenarios', 'Scenarios', 'scenarios'],
   ['/files', 'Files', 'files'],
   ['/history', 'History', 'week'],
   ['/users', 'Users', 'users'],
@@ -83,6 +84,8 @@ export async function page(title, mount, options = {}) {
     const who = await me(options.offline);
     document.title = `${title} - ${who.plant} - Pressweek`;
     render(html`<${Bar} who=${who} />`, bar);
+    // Where the links do not fit, the one that is open is in sight.
+    bar.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
     await mount(main, who);
   } catch (refused) {
     if (refused.status === 401) {

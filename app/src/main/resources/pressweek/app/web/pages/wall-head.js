@@ -1,5 +1,5 @@
 import { html, useState } from '/assets/preact.js';
-import { money } from '/assets/shell.js';
+import { money, number } from '/assets/shell.js';
 import { ask, choose, desk, mayEdit, redo, set, solve, undo } from '/assets/wall-desk.js';
 import { Dialog } from '/assets/wall-dialog.js';
 import { Find } from '/assets/wall-find.js';
@@ -85,7 +85,7 @@ function Files() {
 }
 
 function shortWords(row) {
-  return `${row.press}: ${row.short} of ${row.needed} ${row.unit} ${row.insert} missing for `;
+  return `${row.press}: ${number(row.short)} of ${number(row.needed)} ${row.unit} ${row.insert} missing for `;
 }
 
 /** What the material handlers found short, the first that is needed first. */

@@ -54,6 +54,7 @@ class EachPageTest {
   static void open(@TempDir Path folder) throws IOException, StoreTrouble {
     plant = Plant.local(folder);
     browser = Browser.on(plant.pages());
+    ScenariosTest.compare(browser);
   }
 
   @AfterAll

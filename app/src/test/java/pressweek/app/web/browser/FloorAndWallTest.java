@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -55,7 +56,8 @@ class FloorAndWallTest {
     pulls.press("Tell the scheduler");
     String words = wall.says(".shorts", first.path("insert").asText());
     int missing = first.path("pieces").asInt() - 2;
-    assertThat(words).contains(missing + " of " + first.path("pieces").asText());
+    int all = first.path("pieces").asInt();
+    assertThat(words).contains(String.format(Locale.ROOT, "%,d of %,d", missing, all));
     assertThat(words).contains("The bin is empty");
     wall.driver.findElement(By.cssSelector(".shorts button")).click();
     wall.present("#chosenname");

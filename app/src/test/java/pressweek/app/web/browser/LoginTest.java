@@ -77,7 +77,7 @@ class LoginTest {
   @Test
   void aHandlerSeesWhatHeBrings() {
     come("/pulls", "hal");
-    assertThat(links()).containsExactly("Pulls", "Changes", "Crew");
+    assertThat(links()).containsExactly("Pulls", "Changes", "Crew", "Scenarios");
     browser.present("li.pull [data-brought]");
     for (String path : List.of("/", "/figures", "/files", "/history", "/users")) {
       browser.open(path);
@@ -89,7 +89,8 @@ class LoginTest {
   void aViewerChangesNothing() {
     come("/", "vic");
     assertThat(links())
-        .containsExactly("Week wall", "Pulls", "Changes", "Crew", "Figures", "History");
+        .containsExactly(
+            "Week wall", "Pulls", "Changes", "Crew", "Figures", "Scenarios", "History");
     Page.WALL.openIn(browser);
     assertThat(browser.count(".solve, .step")).isZero();
     Page.PULLS.openIn(browser);
@@ -99,7 +100,7 @@ class LoginTest {
   @Test
   void theSchedulerLetsSomebodyIn() {
     come("/users", "sue");
-    assertThat(links()).hasSize(9);
+    assertThat(links()).hasSize(10);
     browser.write("fieldset input[autocomplete=off]", "new");
     browser.write("fieldset input[type=password]", Plant.PASSWORD);
     browser.press("Add");

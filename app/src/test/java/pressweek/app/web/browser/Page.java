@@ -8,6 +8,7 @@ enum Page {
   CREW("/crew", "The crew is large enough", "section.crew tbody tr"),
   CODES("/codes", "What does this code mean", "form.question input"),
   FIGURES("/figures", "The week in figures", "table.plans tbody tr"),
+  SCENARIOS("/scenarios", "What if?", "table.shelf tbody tr"),
   FILES("/files", "Files of plant", "table.folder tbody tr"),
   HISTORY("/history", "Who changed what", "table tbody tr"),
   USERS("/users", "Who may do what", "form fieldset"),

@@ -42,6 +42,7 @@ final class Plant implements AutoCloseable {
   private Plant(String example, Path at, Clock clock, Listening listening)
       throws IOException, StoreTrouble {
     folder = Copied.example(example, at.resolve("plant"));
+    Copied.scenarios(example, folder);
     store = Store.open(at.resolve("store.db").toString());
     desk = desk(clock);
     desk.begin(new Settings(0, 60, 1), "tester", Watcher.NONE);
