@@ -31,12 +31,14 @@ import pressweek.data.files.When;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Settings;
 import pressweek.data.problem.Hours;
+import pressweek.solver.StopSign;
 
 /** {@code pressweek promise}: what can be promised to a customer who is on the phone. */
 @Command(
     name = "promise",
     description = {
       "Says when an item could be there with nobody made late, and what it would cost to have it by a date: which lines would be late for it and by how much, and what each rule charges. Each answer comes from the plan carried out with the new line in it, and audited; nothing is ordered, and no plan is changed.",
+      "Ctrl-C ends the search and prints what has been found by then.",
       "For example: pressweek promise FOLDER \"2 in lobe knob, M8, black\" 200,500 --need 2026-12-03 --plan out/plan.json"
     },
     mixinStandardHelpOptions = true,
@@ -47,6 +49,8 @@ import pressweek.data.problem.Hours;
       "2:bad input or arguments, or words that can mean more than one item"
     })
 final class PromiseCommand implements Callable<Integer> {
+  private static final long NANOS = 1_000_000_000L;
+
   @Spec private CommandSpec spec;
   @Mixin private FolderArgument folder;
   @Mixin private SearchLimits limits;
@@ -158,9 +162,28 @@ final class PromiseCommand implements Callable<Integer> {
     return Optional.empty();
   }
 
+  /** Answers; Ctrl-C ends the search, and what has been found by then is printed. */
   private int answer(Folder read, Inquiry inquiry, Settings settings) throws IOException {
+    StopSign stop = new StopSign();
+    Interrupt interrupt = new Interrupt(stop::give);
+    Runtime.getRuntime().addShutdownHook(interrupt);
+    int code = ExitCode.BUG;
+    try {
+      code = answer(read, inquiry, settings, stop);
+    } catch (ParameterException e) {
+      code = ExitCode.BAD_INPUT;
+      throw e;
+    } finally {
+      interrupt.finished(code);
+    }
+    return code;
+  }
+
+  private int answer(Folder read, Inquiry inquiry, Settings settings, StopSign stop)
+      throws IOException {
+    long begun = System.nanoTime();
     PrintWriter err = spec.commandLine().getErr();
-    Optional<StandingPlan.Standing> standing = base.of(spec, read, settings);
+    Optional<StandingPlan.Standing> standing = base.of(spec, read, settings, stop);
     if (standing.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
@@ -173,7 +196,15 @@ final class PromiseCommand implements Callable<Integer> {
     }
     Inquiring inquiring = new Inquiring(read, plan, standing.get().nowMin());
     checkNeed(inquiring.needMin(inquiry), plan, standing.get().nowMin());
-    Answered answered = inquiring.answer(inquiry, standing.get().left());
+    int count = inquiry.quantities().size();
+    err.println(
+        "looking for "
+            + Counts.of(count, "answer")
+            + "; Ctrl-C prints what has been found by then");
+    Answered answered =
+        inquiring
+            .answer(inquiry, standing.get().left(), stop)
+            .within((int) ((System.nanoTime() - begun) / NANOS));
     answered.notes().forEach(note -> err.println("note: " + note));
     PrintWriter out = spec.commandLine().getOut();
     out.print(OfferText.of(answered));

@@ -15,9 +15,10 @@ import pressweek.solver.offer.Offers;
  * @param needMin when it is needed, minutes since 1970 UTC
  * @param rows an answer for each quantity
  * @param notes what a scheduler should know of the present
+ * @param seconds how long the answer took
  */
 public record Answered(
-    Inquiry inquiry, Basis basis, int needMin, List<Row> rows, List<String> notes) {
+    Inquiry inquiry, Basis basis, int needMin, List<Row> rows, List<String> notes, int seconds) {
   public Answered {
     rows = List.copyOf(rows);
     notes = List.copyOf(notes);
@@ -35,12 +36,27 @@ public record Answered(
    * @param fromStock pieces of them that are in finished stock
    * @param offers what can be offered; empty where nothing has to be made, or nothing can be
    * @param cannot why it cannot be made, and what would cure that
+   * @param untried true where it was stopped before this quantity was looked at
    */
   public record Row(
-      int quantity, int fromStock, Optional<Offers> offers, Optional<Unplaced> cannot) {
+      int quantity,
+      int fromStock,
+      Optional<Offers> offers,
+      Optional<Unplaced> cannot,
+      boolean untried) {
+    /** A quantity that was not looked at. */
+    static Row untried(int quantity) {
+      return new Row(quantity, 0, Optional.empty(), Optional.empty(), true);
+    }
+
     /** True when all of it is in finished stock. */
     public boolean allFromStock() {
-      return offers.isEmpty() && cannot.isEmpty();
+      return offers.isEmpty() && cannot.isEmpty() && !untried;
+    }
+
+    /** True when it was stopped while this quantity was worked on. */
+    public boolean cutShort() {
+      return offers.filter(Offers::cutShort).isPresent();
     }
 
     /** True when it can be there in time and nobody is made late for it. */
@@ -60,6 +76,16 @@ public record Answered(
                   List.of(o.unharmed(), o.byNeed(), o.soonest()).stream().flatMap(Optional::stream))
           .allMatch(offer -> offer.findings().isEmpty());
     }
+  }
+
+  /** True when it was stopped before its end. */
+  public boolean cutShort() {
+    return rows.stream().anyMatch(row -> row.untried() || row.cutShort());
+  }
+
+  /** The same with the seconds that it took. */
+  public Answered within(int tookSeconds) {
+    return new Answered(inquiry, basis, needMin, rows, notes, tookSeconds);
   }
 
   /** True when every quantity can be there in time with nobody made late. */

@@ -14,6 +14,7 @@ import pressweek.data.plan.Settings;
 import pressweek.data.problem.Job;
 import pressweek.data.problem.Unplaced;
 import pressweek.data.week.RushWeek;
+import pressweek.solver.StopSign;
 import pressweek.solver.offer.Basis;
 import pressweek.solver.offer.Offering;
 import pressweek.solver.offer.Offers;
@@ -54,32 +55,37 @@ public final class Inquiring {
    *
    * @param inquiry what is asked
    * @param limits how long to search: seconds for all of it, or steps for each search
+   * @param stop ends it with what has been found
    */
-  public Answered answer(Inquiry inquiry, Settings limits) {
+  public Answered answer(Inquiry inquiry, Settings limits, StopSign stop) {
     Repaired left = Repair.of(plan, List.of(), Optional.empty(), nowMin);
     int searches = 1 + 2 * inquiry.quantities().size();
     int seconds = limits.steps() > 0 ? 0 : Math.max(1, limits.seconds() / searches);
     Settings each = new Settings(seconds, limits.steps(), limits.seed());
-    Basis basis = Basis.of(plan, left.problem(), each);
+    Basis basis = Basis.of(plan, left.problem(), each, stop);
     List<Answered.Row> rows = new ArrayList<>();
     for (int quantity : inquiry.quantities()) {
-      rows.add(row(basis, order(inquiry, quantity), needMin(inquiry), each));
+      rows.add(
+          stop.isGiven()
+              ? Answered.Row.untried(quantity)
+              : row(basis, order(inquiry, quantity), needMin(inquiry), each, stop));
     }
-    return new Answered(inquiry, basis, needMin(inquiry), rows, left.notes());
+    return new Answered(inquiry, basis, needMin(inquiry), rows, left.notes(), 0);
   }
 
-  private Answered.Row row(Basis basis, OrderRow order, int needMin, Settings each) {
+  private Answered.Row row(Basis basis, OrderRow order, int needMin, Settings each, StopSign stop) {
     RushWeek rush =
         RushWeek.build(folder, List.of(order), nowMin)
             .orElseThrow(() -> new IllegalArgumentException("the folder is at fault"));
     Optional<Unplaced> cannot = rush.unplaced().stream().findFirst();
     if (cannot.isPresent() || rush.jobs().isEmpty()) {
-      return new Answered.Row(order.quantity(), 0, Optional.empty(), cannot);
+      return new Answered.Row(order.quantity(), 0, Optional.empty(), cannot, false);
     }
     int fromStock = rush.jobs().stream().mapToInt(j -> j.quantity().fromStock()).max().orElse(0);
     Repaired with = Repair.of(plan, List.of(), Optional.of(rush), nowMin);
-    Offers offers = Offering.of(basis, with.problem(), needMin, each);
-    return new Answered.Row(order.quantity(), fromStock, Optional.of(offers), offers.noPlace());
+    Offers offers = Offering.of(basis, with.problem(), needMin, each, stop);
+    return new Answered.Row(
+        order.quantity(), fromStock, Optional.of(offers), offers.noPlace(), false);
   }
 
   private OrderRow order(Inquiry inquiry, int quantity) {

@@ -35,6 +35,7 @@ public final class OfferJson {
     object.put("now", clock.iso(clock.startMin()));
     object.put("need", clock.iso(answered.needMin()));
     object.put("currency", rates.shown() ? rates.currency() : "");
+    object.put("stopped", answered.cutShort()).put("seconds", answered.seconds());
     object.put("saved_without_it", answered.basis().saves());
     ArrayNode rows = object.putArray("quantities");
     answered.rows().forEach(row -> row(rows.addObject(), row));
@@ -45,6 +46,10 @@ public final class OfferJson {
 
   private void row(ObjectNode object, Answered.Row row) {
     object.put("quantity", row.quantity());
+    object.put("tried", row.untried() ? "not" : row.cutShort() ? "cut short" : "to the end");
+    if (row.untried()) {
+      return;
+    }
     object.put("from_stock", row.allFromStock() ? row.quantity() : row.fromStock());
     object.put("in_time", row.inTime(answered.needMin()));
     row.cannot()

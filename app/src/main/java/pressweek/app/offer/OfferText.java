@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.NotChecked;
@@ -26,6 +27,7 @@ public final class OfferText {
   /** Columns of the table's second column at least. */
   private static final int LEAST = 32;
 
+  private static final String NOT_TRIED = "not tried";
   private static final String STEP = "  ";
   private static final String DEEPER = "    ";
 
@@ -58,6 +60,7 @@ public final class OfferText {
     drifted();
     saved();
     notChecked();
+    stopped();
     foundHow();
     return out.toString();
   }
@@ -78,6 +81,9 @@ public final class OfferText {
   }
 
   private String unharmed(Answered.Row row) {
+    if (row.untried()) {
+      return NOT_TRIED;
+    }
     if (row.cannot().isPresent()) {
       return "cannot be made";
     }
@@ -87,11 +93,14 @@ public final class OfferText {
                 offers
                     .unharmed()
                     .map(o -> moment(o.promisedMin()) + price(o.price()))
-                    .orElse("not within this plan"))
+                    .orElse(row.cutShort() ? "not found so far" : "not within this plan"))
         .orElse("at once, from stock");
   }
 
   private String byNeed(Answered.Row row) {
+    if (row.untried()) {
+      return NOT_TRIED;
+    }
     if (row.cannot().isPresent()) {
       return "cannot be made";
     }
@@ -105,8 +114,12 @@ public final class OfferText {
     }
     return offers
         .soonest()
-        .map(o -> "no; " + moment(o.promisedMin()) + payers(o.price()) + price(o.price()))
-        .orElse("no");
+        .map(o -> no(row) + "; " + moment(o.promisedMin()) + payers(o.price()) + price(o.price()))
+        .orElse(no(row));
+  }
+
+  private static String no(Answered.Row row) {
+    return row.cutShort() ? "not so far" : "no";
   }
 
   private static String payers(Price price) {
@@ -137,8 +150,15 @@ public final class OfferText {
     return clock.moment(minute);
   }
 
+  private static String pieces(Answered.Row row) {
+    return row.quantity() + (row.quantity() == 1 ? " piece" : " pieces");
+  }
+
   private void details(Answered.Row row) {
-    String pieces = row.quantity() + (row.quantity() == 1 ? " piece" : " pieces");
+    if (row.untried()) {
+      return;
+    }
+    String pieces = pieces(row);
     if (row.allFromStock()) {
       out.heading(pieces + ": in finished stock; nothing to make");
       return;
@@ -154,7 +174,9 @@ public final class OfferText {
     String stock = row.fromStock() == 0 ? "" : ", " + row.fromStock() + " of them from stock";
     offers.unharmed().ifPresent(o -> offer(pieces + stock + ", nobody made late: " + date(o), o));
     if (offers.unharmed().isEmpty()) {
-      out.heading(pieces + stock + ", nobody made late: no way was found within this plan");
+      String found =
+          row.cutShort() ? "no way was found so far" : "no way was found within this plan";
+      out.heading(pieces + stock + ", nobody made late: " + found);
     }
     Optional<Offer> other = offers.byNeed().or(offers::soonest);
     boolean inTime = offers.byNeed().isPresent();
@@ -280,6 +302,27 @@ public final class OfferText {
 
   private int end() {
     return answered.standing().problem().plant().hours().endMin();
+  }
+
+  /** What is missing where it was stopped before its end. */
+  private void stopped() {
+    if (!answered.cutShort()) {
+      return;
+    }
+    out.heading("");
+    out.line(
+        "",
+        "Stopped after %d s: answers may be later or dearer than need be."
+            .formatted(answered.seconds()));
+    which("cut short: ", Answered.Row::cutShort);
+    which("not tried: ", Answered.Row::untried);
+  }
+
+  private void which(String heading, Predicate<Answered.Row> of) {
+    List<String> which = answered.rows().stream().filter(of).map(OfferText::pieces).toList();
+    if (!which.isEmpty()) {
+      out.line(STEP + heading, String.join(", ", which));
+    }
   }
 
   private void foundHow() {

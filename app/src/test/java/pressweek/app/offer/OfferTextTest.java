@@ -49,12 +49,19 @@ final class OfferTextTest {
     Offer offer = new Offer(plan, plan.runs().subList(0, 1), START, START, price, List.of());
     Offers offers =
         new Offers(
-            Optional.of(offer), Optional.of(offer), Optional.of(offer), Optional.empty(), 1, 0);
-    Answered.Row row = new Answered.Row(20, 0, Optional.of(offers), Optional.empty());
+            Optional.of(offer),
+            Optional.of(offer),
+            Optional.of(offer),
+            Optional.empty(),
+            1,
+            0,
+            false);
+    Answered.Row row = new Answered.Row(20, 0, Optional.of(offers), Optional.empty(), false);
     Inquiry inquiry =
         new Inquiry("LV90", List.of(20), new When.Day(LocalDate.of(2026, 12, 4)), List.of());
     Basis basis = new Basis(plan, cheapest, List.of());
-    String text = OfferText.of(new Answered(inquiry, basis, START + 60, List.of(row), List.of()));
+    String text =
+        OfferText.of(new Answered(inquiry, basis, START + 60, List.of(row), List.of(), 0));
     assertThat(text.lines()).allMatch(line -> line.length() <= 80);
     return text.replaceAll("\\s+", " ");
   }
