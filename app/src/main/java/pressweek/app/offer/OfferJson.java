@@ -3,9 +3,12 @@ package pressweek.app.offer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Rates;
 import pressweek.reports.hours.PlantClock;
+import pressweek.solver.offer.Cures;
+import pressweek.solver.offer.Help;
 import pressweek.solver.offer.Later;
 import pressweek.solver.offer.Offer;
 import pressweek.solver.offer.Offers;
@@ -55,6 +58,18 @@ public final class OfferJson {
     row.cannot()
         .ifPresent(u -> object.putObject("cannot").put("reason", u.reason()).put("cure", u.cure()));
     row.offers().ifPresent(offers -> offers(object, offers));
+    row.cures().ifPresent(cures -> cures(object.putObject("cures"), cures));
+  }
+
+  private void cures(ObjectNode object, Cures cures) {
+    object.put("changes", cures.changes()).put("changes_tried", cures.tried());
+    object.put("places_tried", cures.places());
+    ArrayNode helping = object.putArray("helping");
+    for (Help help : cures.helping()) {
+      ObjectNode one = helping.addObject();
+      one.put("what", help.what()).put("gain", help.gain().name().toLowerCase(Locale.ROOT));
+      offer(one, help.offer());
+    }
   }
 
   private void offers(ObjectNode object, Offers offers) {

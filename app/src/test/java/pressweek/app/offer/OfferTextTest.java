@@ -56,12 +56,12 @@ final class OfferTextTest {
             1,
             0,
             false);
-    Answered.Row row = new Answered.Row(20, 0, Optional.of(offers), Optional.empty(), false);
+    Answered.Row row = Answered.Row.offered(20, 0, offers);
     Inquiry inquiry =
         new Inquiry("LV90", List.of(20), new When.Day(LocalDate.of(2026, 12, 4)), List.of());
     Basis basis = new Basis(plan, cheapest, List.of());
     String text =
-        OfferText.of(new Answered(inquiry, basis, START + 60, List.of(row), List.of(), 0));
+        OfferText.of(new Answered(inquiry, basis, START + 60, List.of(row), List.of(), false, 0));
     assertThat(text.lines()).allMatch(line -> line.length() <= 80);
     return text.replaceAll("\\s+", " ");
   }

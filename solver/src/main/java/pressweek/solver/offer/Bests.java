@@ -23,16 +23,19 @@ final class Bests {
   private final Best unharmed = new Best(SOONEST, Offer::harmsNobody);
   private final Best soonest = new Best(SOONEST, offer -> true);
   private final Best byNeed;
+  private final Best inTime;
 
   /** Best offers where the line is needed by a time. */
   Bests(int needMin) {
     byNeed = new Best(CHEAPEST, offer -> offer.readyMin() <= needMin);
+    inTime = new Best(CHEAPEST, offer -> offer.readyMin() <= needMin && offer.harmsNobody());
   }
 
   void take(Offer offer, Before before) {
     unharmed.take(offer, before);
     soonest.take(offer, before);
     byNeed.take(offer, before);
+    inTime.take(offer, before);
   }
 
   Optional<Offer> unharmed() {
@@ -45,6 +48,11 @@ final class Bests {
 
   Optional<Offer> byNeed() {
     return byNeed.offer();
+  }
+
+  /** The cheapest that is ready by the time of need with nobody made late. */
+  Optional<Offer> inTime() {
+    return inTime.offer();
   }
 
   /** Those that differ. */
