@@ -11,6 +11,9 @@ final class CureText {
   /** The changes that are named. */
   private static final int SHOWN = 3;
 
+  /** The changes that did not help and are named. */
+  private static final int NAMED = 6;
+
   private static final String STEP = "  ";
   private static final String DEEPER = "    ";
 
@@ -32,9 +35,16 @@ final class CureText {
   }
 
   private static String none(Cures cures) {
-    return cures.changes() == 0
-        ? "nothing that it waits for could be tried"
-        : "nothing that was tried";
+    int count = cures.tried().size();
+    if (count == 0) {
+      return cures.cutShort()
+          ? "it was stopped before that was tried"
+          : "nothing that it waits for could be tried";
+    }
+    String more = count > NAMED ? " and " + (count - NAMED) + " more" : "";
+    return "none of these: "
+        + String.join(", ", cures.tried().subList(0, Math.min(NAMED, count)))
+        + more;
   }
 
   private static String effect(Answered.Row row, Help help, OfferWords words) {
@@ -51,10 +61,11 @@ final class CureText {
   }
 
   private static String tried(Cures cures, int more) {
+    int count = cures.tried().size();
     String which =
-        cures.tried() == cures.changes()
-            ? cures.changes() + (cures.changes() == 1 ? " change tried" : " changes tried")
-            : "%d of %d changes tried".formatted(cures.tried(), cures.changes());
+        cures.cutShort()
+            ? "%d of %d changes tried".formatted(count, cures.changes())
+            : count + (count == 1 ? " change tried" : " changes tried");
     return "%s in %d places, none searched further%s"
         .formatted(which, cures.places(), more > 0 ? "; " + more + " more help" : "");
   }

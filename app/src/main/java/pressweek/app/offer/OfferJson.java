@@ -62,7 +62,9 @@ public final class OfferJson {
   }
 
   private void cures(ObjectNode object, Cures cures) {
-    object.put("changes", cures.changes()).put("changes_tried", cures.tried());
+    object.put("changes", cures.changes());
+    ArrayNode tried = object.putArray("changes_tried");
+    cures.tried().forEach(tried::add);
     object.put("places_tried", cures.places());
     ArrayNode helping = object.putArray("helping");
     for (Help help : cures.helping()) {

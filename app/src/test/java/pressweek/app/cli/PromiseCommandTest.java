@@ -111,6 +111,23 @@ final class PromiseCommandTest {
   }
 
   @Test
+  void whatWouldHelpIsNamedOnlyWhereItIsNotInTime() throws IOException {
+    JsonNode rows = json(LEVER, "20,900", "2026-12-02").get("quantities");
+    assertThat(rows.get(0).get("in_time").asBoolean()).isTrue();
+    assertThat(rows.get(0).has("cures")).isFalse();
+    assertThat(rows.get(1).get("in_time").asBoolean()).isFalse();
+    JsonNode cures = rows.get(1).get("cures");
+    assertThat(cures.get("changes").asInt()).isPositive();
+    assertThat(cures.get("changes_tried")).hasSize(cures.get("changes").asInt());
+    for (JsonNode help : cures.get("helping")) {
+      assertThat(help.get("findings")).isEmpty();
+    }
+    Ran ran = promise(LEVER, "20,900", "2026-12-02");
+    assertThat(ran.out()).contains("what would help").contains("none searched further");
+    assertThat(ran.lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
   void wordsWithOneReadingAreTaken() {
     Ran ran = promise("clamping lever, M8 blind, PP signal red, zinc", "20", "2026-12-04");
     assertThat(ran.out()).contains(LEVER + " by plan").contains("understood");

@@ -7,18 +7,19 @@ import java.util.List;
  * tried in the order of the answers and in every place; none is searched further.
  *
  * @param changes how many changes there are to try
- * @param tried how many of them were tried to the end
+ * @param tried those of them that were tried to the end, in words
  * @param places places in which the line was tried for them, each by carrying the plan out anew
  * @param helping what helps, the best first
  */
-public record Cures(int changes, int tried, int places, List<Help> helping) {
+public record Cures(int changes, List<String> tried, int places, List<Help> helping) {
   public Cures {
+    tried = List.copyOf(tried);
     helping = List.copyOf(helping);
   }
 
   /** True when not all of it was tried. */
   public boolean cutShort() {
-    return tried < changes;
+    return tried.size() < changes;
   }
 
   /** The few that are worth naming: those that bring it in time, where there are any. */

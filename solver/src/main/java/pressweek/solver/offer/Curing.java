@@ -77,13 +77,15 @@ public final class Curing {
   private Cures cures() {
     List<Change> changes = changes();
     List<Help> helping = new ArrayList<>();
-    int tried = 0;
+    List<String> tried = new ArrayList<>();
     for (Change change : changes) {
       if (stop.isGiven()) {
         break;
       }
       help(change).ifPresent(helping::add);
-      tried += stop.isGiven() ? 0 : 1;
+      if (!stop.isGiven()) {
+        tried.add(change.words());
+      }
     }
     helping.sort(BEST);
     return new Cures(changes.size(), tried, places, helping);
