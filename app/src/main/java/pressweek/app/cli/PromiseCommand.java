@@ -4,11 +4,10 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.LinkedHashSet;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,9 +23,9 @@ import pressweek.app.offer.Inquiry;
 import pressweek.app.offer.OfferJson;
 import pressweek.app.offer.OfferText;
 import pressweek.app.plan.ChangedInputs;
+import pressweek.data.declared.KnownNeeds;
 import pressweek.data.files.AtomicFile;
 import pressweek.data.files.Folder;
-import pressweek.data.files.Nearest;
 import pressweek.data.files.When;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Settings;
@@ -50,6 +49,9 @@ import pressweek.solver.StopSign;
     })
 final class PromiseCommand implements Callable<Integer> {
   private static final long NANOS = 1_000_000_000L;
+
+  private static final Settings NO_LIMITS = new Settings(0, 0, 0);
+  private static final When NO_DAY = new When.Day(LocalDate.EPOCH);
 
   @Spec private CommandSpec spec;
   @Mixin private FolderArgument folder;
@@ -93,13 +95,14 @@ final class PromiseCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     PrintWriter err = spec.commandLine().getErr();
-    Settings settings = limits.settings(spec);
-    List<Integer> pieces = Quantities.of(spec.commandLine(), quantities);
-    When when = Moments.when(spec.commandLine(), "--need", need);
+    BadArguments bad = new BadArguments();
+    Settings settings = bad.or(NO_LIMITS, () -> limits.settings(spec));
+    List<Integer> pieces = bad.or(List.of(), () -> Quantities.of(spec.commandLine(), quantities));
+    When when = bad.or(NO_DAY, () -> Moments.when(spec.commandLine(), "--need", need));
     if (item.isBlank()) {
-      throw new ParameterException(
-          spec.commandLine(), "an item is missing; expected its code, or the customer's words");
+      bad.add("an item is missing; expected its code, or the customer's words");
     }
+    bad.check(spec.commandLine());
     Optional<Folder> read = folder.read(err);
     if (read.isEmpty() || hasErrors(read.get(), err)) {
       return ExitCode.BAD_INPUT;
@@ -114,19 +117,11 @@ final class PromiseCommand implements Callable<Integer> {
 
   /** The needs as orders.csv has them; one that nothing could be declared for is a bad argument. */
   private List<String> needs(Folder read) {
-    Set<String> known = Inquiry.needs(read);
-    Set<String> asked = new LinkedHashSet<>();
-    for (String text : needs) {
-      String one = text.strip().toLowerCase(Locale.ROOT);
-      if (!known.contains(one)) {
-        throw new ParameterException(
-            spec.commandLine(),
-            "--needs \"%s\" is not known; expected one of %s; did you mean %s?"
-                .formatted(text, String.join(", ", known), Nearest.to(one, known, 1).get(0)));
-      }
-      asked.add(one);
-    }
-    return List.copyOf(asked);
+    KnownNeeds known = KnownNeeds.of(read);
+    BadArguments bad = new BadArguments();
+    needs.forEach(need -> known.fault(need).ifPresent(fault -> bad.add("--needs " + fault)));
+    bad.check(spec.commandLine());
+    return needs.stream().map(need -> need.strip().toLowerCase(Locale.ROOT)).distinct().toList();
   }
 
   private static boolean hasErrors(Folder read, PrintWriter err) {

@@ -192,10 +192,11 @@ final class PromiseCommandTest {
 
   @Test
   void aNeedThatNothingIsDeclaredForIsRefusedWithTheNearest() {
-    Ran ran = promise(LEVER, "20", "2026-12-04", "--needs", "rohs,foood");
+    Ran ran = promise(LEVER, "20", "2026-12-04", "--needs", "rohs,foood,zoxic");
     assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(ran.err())
-        .contains("--needs \"foood\" is not known; expected one of food, rohs; did you mean food?");
+        .contains("--needs \"foood\" is not known; expected one of food, rohs; did you mean food?")
+        .contains("--needs \"zoxic\" is not known");
     assertThat(ran.out()).isEmpty();
   }
 
@@ -226,6 +227,37 @@ final class PromiseCommandTest {
     assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(ran.err()).contains(said).doesNotContain("Exception");
     assertThat(ran.out()).isEmpty();
+  }
+
+  @Test
+  void allBadArgumentsAreSaidInOneGo() {
+    Ran ran =
+        Ran.pressweek(
+            "promise",
+            SMALL.toString(),
+            " ",
+            "200,abc,0",
+            "--need",
+            "2026-13-03",
+            "--steps",
+            "-1",
+            "--seconds",
+            "0");
+    assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(ran.err())
+        .contains("--seconds 0 cannot be; expected 1 to 86400")
+        .contains("--steps -1 is negative; expected 0 or more")
+        .contains("quantity \"abc\" is not")
+        .contains("quantity \"0\" is not")
+        .contains("--need \"2026-13-03\" is not a date")
+        .contains("an item is missing")
+        .doesNotContain("Exception");
+  }
+
+  @Test
+  void oneBadLimitIsSaidAlone() {
+    Ran ran = promise(LEVER, "20", "2026-12-04", "--seconds", "90000");
+    assertThat(ran.err()).contains("--seconds 90000 cannot be").doesNotContain("is negative");
   }
 
   @Test
