@@ -77,7 +77,7 @@ public final class LuckBasis {
             p ->
                 all.add(
                     breakdown(p.press(), p.breakdown())
-                        + (learnt ? " (actuals.csv)" : from("presses"))));
+                        + (learnt ? " (past runs)" : from("presses"))));
   }
 
   private static String breakdown(String press, Uncertainty.Breakdown of) {
