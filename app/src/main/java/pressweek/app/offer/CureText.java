@@ -29,7 +29,7 @@ final class CureText {
             ? "what would help: " + none(cures)
             : "what would help, its own price not counted:");
     best.forEach(help -> out.line(DEEPER, help.what() + ": " + effect(row, help, words)));
-    if (cures.changes() > 0) {
+    if (!cures.tried().isEmpty() || !best.isEmpty()) {
       out.line(DEEPER, tried(cures, cures.helping().size() - best.size()));
     }
   }
@@ -38,7 +38,7 @@ final class CureText {
     int count = cures.tried().size();
     if (count == 0) {
       return cures.cutShort()
-          ? "it was stopped before that was tried"
+          ? "nothing was tried in the time"
           : "nothing that it waits for could be tried";
     }
     String more = count > NAMED ? " and " + (count - NAMED) + " more" : "";

@@ -17,6 +17,7 @@ import pressweek.data.problem.Unplaced;
 import pressweek.data.week.RushWeek;
 import pressweek.solver.StopSign;
 import pressweek.solver.offer.Basis;
+import pressweek.solver.offer.Cures;
 import pressweek.solver.offer.Curing;
 import pressweek.solver.offer.Offering;
 import pressweek.solver.offer.Offers;
@@ -72,7 +73,7 @@ public final class Inquiring {
               ? new Tried(Answered.Row.untried(quantity), Optional.empty())
               : tried(asked, order(inquiry, quantity)));
     }
-    List<Answered.Row> rows = tried.stream().map(one -> cured(asked, one)).toList();
+    List<Answered.Row> rows = cured(asked, tried);
     return new Answered(
         inquiry, asked.basis(), asked.needMin(), rows, left.notes(), stop.isGiven(), 0);
   }
@@ -104,19 +105,38 @@ public final class Inquiring {
     return new Tried(Answered.Row.offered(order.quantity(), fromStock, offers), Optional.of(week));
   }
 
-  /** With what would help, where it cannot be there in time with nobody made late. */
-  private static Answered.Row cured(Asked asked, Tried tried) {
-    Answered.Row row = tried.row();
-    if (tried.week().isEmpty() || row.inTime(asked.needMin()) || row.cutShort()) {
-      return row;
+  /**
+   * With what would help, where a quantity cannot be there in time with nobody made late. These
+   * share the time that would have been for the cures of all.
+   */
+  private static List<Answered.Row> cured(Asked asked, List<Tried> all) {
+    int without = (int) all.stream().filter(one -> needsCure(asked, one)).count();
+    List<Answered.Row> rows = new ArrayList<>();
+    for (Tried one : all) {
+      if (needsCure(asked, one)) {
+        long share = asked.each().seconds() * NANOS * all.size() / without;
+        rows.add(one.row().with(cures(asked, one, share)));
+      } else {
+        rows.add(one.row());
+      }
     }
-    int seconds = asked.each().seconds();
-    long end = System.nanoTime() + seconds * NANOS;
+    return rows;
+  }
+
+  private static boolean needsCure(Asked asked, Tried one) {
+    return one.week().isPresent() && !one.row().inTime(asked.needMin()) && !one.row().cutShort();
+  }
+
+  private static Cures cures(Asked asked, Tried one, long nanos) {
+    long end = System.nanoTime() + nanos;
     StopSign soon =
-        new StopSign(() -> asked.stop().isGiven() || (seconds > 0 && System.nanoTime() - end > 0));
-    return row.with(
-        Curing.of(
-            asked.basis(), tried.week().get(), row.offers().orElseThrow(), asked.needMin(), soon));
+        new StopSign(() -> asked.stop().isGiven() || (nanos > 0 && System.nanoTime() - end > 0));
+    return Curing.of(
+        asked.basis(),
+        one.week().orElseThrow(),
+        one.row().offers().orElseThrow(),
+        asked.needMin(),
+        soon);
   }
 
   private OrderRow order(Inquiry inquiry, int quantity) {

@@ -141,10 +141,10 @@ public final class Curing {
     Bests bests = new Bests(needMin);
     Insertion insertion = new Insertion(before, changed, needMin, MOST_PLACES, stop);
     answers()
-        .map(offer -> Replay.of(changed.problem(), opened(offer.plan(), change)))
+        .map(offer -> insertion.replay(opened(offer.plan(), change)))
         .forEach(plan -> insertion.take(plan, bests));
     Plan standing = opened(before.standing(), change);
-    insertion.into(Replay.of(changed.problem(), standing), bests);
+    insertion.into(insertion.replay(standing), bests);
     places += insertion.tried();
     return help(change.words(), bests);
   }

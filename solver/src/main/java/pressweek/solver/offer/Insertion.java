@@ -7,7 +7,9 @@ import java.util.Optional;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Run;
 import pressweek.solver.StopSign;
+import pressweek.solver.timing.WeekTables;
 import pressweek.solver.why.Reordering;
+import pressweek.solver.why.Replay;
 
 /**
  * Tries a new line in every place of every press that may run it, all else in its order. Each try
@@ -19,6 +21,7 @@ final class Insertion {
   private final int needMin;
   private final int most;
   private final StopSign stop;
+  private final WeekTables week;
   private int tried;
 
   /**
@@ -36,6 +39,7 @@ final class Insertion {
     this.needMin = needMin;
     this.most = most;
     this.stop = stop;
+    week = new WeekTables(line.problem());
   }
 
   /** Places tried so far. */
@@ -43,7 +47,12 @@ final class Insertion {
     return tried;
   }
 
-  /** Tries all places in a plan that has the line somewhere, or nowhere. */
+  /** The order of a plan carried out with the line, which comes last where the plan has it not. */
+  Plan replay(Plan plan) {
+    return Replay.of(line.problem(), plan, week);
+  }
+
+  /** Tries all places in a plan of the same week that has the line somewhere, or nowhere. */
   void into(Plan plan, Bests bests) {
     insert(plan, 0, bests);
   }
@@ -53,7 +62,7 @@ final class Insertion {
     String job = line.jobs().get(part);
     boolean isLast = part == line.jobs().size() - 1;
     Bests found = isLast ? into : new Bests(needMin);
-    Reordering order = new Reordering(from);
+    Reordering order = new Reordering(from, week);
     List<String> presses = line.presses(job).stream().filter(p -> order.canRun(job, p)).toList();
     List<Integer> places = presses.stream().map(p -> places(from, order, p)).toList();
     int step = 1 + places.stream().mapToInt(Integer::intValue).sum() / most;

@@ -52,7 +52,7 @@ public final class Offering {
   }
 
   private Offers offers(Settings each) {
-    Plan last = Replay.of(line.problem(), before.standing());
+    Plan last = insertion.replay(before.standing());
     insertion.into(last, bests);
     if (bests.soonest().isPresent()) {
       searchUnharmed(each);
@@ -103,7 +103,7 @@ public final class Offering {
     Planner planner = new Planner(leaning);
     Plan found =
         stop.heeding(planner::stop, () -> planner.plan(limited, Optional.of(start), Watcher.NONE));
-    insertion.take(Replay.of(line.problem(), found), bests);
+    insertion.take(insertion.replay(found), bests);
   }
 
   /** The offer by the due time that it would get, audited. */
