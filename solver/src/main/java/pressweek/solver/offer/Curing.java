@@ -151,7 +151,6 @@ public final class Curing {
 
   private Optional<Help> help(String what, Bests bests) {
     int soonest = offers.unharmed().map(Offer::promisedMin).orElse(Integer.MAX_VALUE);
-    int pay = offers.byNeed().map(o -> o.price().later().size()).orElse(Integer.MAX_VALUE);
     Optional<Help> best = bests.inTime().map(o -> new Help(what, Help.Gain.IN_TIME, o));
     if (offers.byNeed().isEmpty()) {
       best = best.or(() -> bests.byNeed().map(o -> new Help(what, Help.Gain.BY_NEED, o)));
@@ -166,8 +165,18 @@ public final class Curing {
             () ->
                 bests
                     .byNeed()
-                    .filter(o -> o.price().later().size() < pay)
+                    .filter(this::isPaidByFewer)
                     .map(o -> new Help(what, Help.Gain.FEWER_PAY, o)));
+  }
+
+  /** Whether fewer lines pay than without a change, and it costs no more. */
+  private boolean isPaidByFewer(Offer offer) {
+    return offers
+        .byNeed()
+        .map(Offer::price)
+        .filter(was -> offer.price().later().size() < was.later().size())
+        .filter(was -> offer.price().costsMore() <= was.costsMore())
+        .isPresent();
   }
 
   private static Plan opened(Plan plan, Change change) {

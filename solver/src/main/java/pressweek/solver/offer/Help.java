@@ -17,7 +17,7 @@ public record Help(String what, Gain gain, Offer offer) {
     BY_NEED,
     /** It is there sooner with nobody made late. */
     SOONER,
-    /** It is there by the time of need, and fewer lines pay. */
+    /** It is there by the time of need, fewer lines pay, and it costs no more. */
     FEWER_PAY
   }
 }
