@@ -110,7 +110,7 @@ final class LearnCommand implements Callable<Integer> {
     if (read.inputs().keySet().stream().anyMatch(name -> name.startsWith(Scenario.INPUT))) {
       throw bad("goes with the folder as it stands; expected no --scenario");
     }
-    if (Files.exists(to) && !Files.isDirectory(to)
+    if ((Files.exists(to) && !Files.isDirectory(to))
         || out.toLowerCase(Locale.ROOT).endsWith(".csv")) {
       throw bad("is a file; expected a folder for " + String.join(", ", LearnedFiles.names()));
     }

@@ -26,10 +26,12 @@ import pressweek.app.plan.ChangedInputs;
 import pressweek.data.declared.KnownNeeds;
 import pressweek.data.files.AtomicFile;
 import pressweek.data.files.Folder;
+import pressweek.data.files.InputError;
 import pressweek.data.files.When;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Settings;
 import pressweek.data.problem.Hours;
+import pressweek.data.week.Week;
 import pressweek.solver.StopSign;
 
 /** {@code pressweek promise}: what can be promised to a customer who is on the phone. */
@@ -125,12 +127,12 @@ final class PromiseCommand implements Callable<Integer> {
   }
 
   private static boolean hasErrors(Folder read, PrintWriter err) {
-    read.errors().forEach(err::println);
-    if (!read.errors().isEmpty()) {
-      err.println(
-          "no promise: " + Counts.of(read.errors().size(), "error") + " in the plant's files");
+    List<InputError> errors = Week.build(read, Moments.present()).errors();
+    errors.forEach(err::println);
+    if (!errors.isEmpty()) {
+      err.println("no promise: " + Counts.of(errors.size(), "error") + " in the plant's files");
     }
-    return !read.errors().isEmpty();
+    return !errors.isEmpty();
   }
 
   /** The item's code; empty, and said, when it is not certain which item is meant. */

@@ -67,6 +67,9 @@ final class CureText {
             ? "%d of %d changes tried".formatted(count, cures.changes())
             : count + (count == 1 ? " change tried" : " changes tried");
     return "%s in %d places, none searched further%s"
-        .formatted(which, cures.places(), more > 0 ? "; " + more + " more help" : "");
+        .formatted(
+            which,
+            cures.places(),
+            more > 0 ? "; " + more + (more == 1 ? " more helps" : " more help") : "");
   }
 }

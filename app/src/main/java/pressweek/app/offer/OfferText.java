@@ -106,7 +106,7 @@ public final class OfferText {
     Offers offers = row.offers().get();
     if (offers.byNeed().isPresent()) {
       Offer offer = offers.byNeed().get();
-      return "yes" + ", " + OfferWords.payers(offer.price()) + words.price(offer.price());
+      return "yes, " + OfferWords.payers(offer.price()) + words.price(offer.price());
     }
     return offers
         .soonest()
@@ -139,13 +139,20 @@ public final class OfferText {
       return;
     }
     if (row.cannot().isPresent()) {
-      Unplaced line = row.cannot().get();
-      out.heading(pieces + ": cannot be made within this plan");
-      out.line(STEP, line.reason());
-      out.line(STEP + "cure: ", line.cure());
-      row.cures().ifPresent(cures -> CureText.write(row, words, out));
-      return;
+      cannot(pieces, row.cannot().get());
+    } else {
+      offers(pieces, row);
     }
+    row.cures().ifPresent(cures -> CureText.write(row, words, out));
+  }
+
+  private void cannot(String pieces, Unplaced line) {
+    out.heading(pieces + ": cannot be made within this plan");
+    out.line(STEP, line.reason());
+    out.line(STEP + "cure: ", line.cure());
+  }
+
+  private void offers(String pieces, Answered.Row row) {
     Offers offers = row.offers().orElseThrow();
     String stock = row.fromStock() == 0 ? "" : ", " + row.fromStock() + " of them from stock";
     offers
@@ -168,7 +175,6 @@ public final class OfferText {
     } else if (!inTime) {
       out.line(STEP, "not ready by " + need + "; nothing sooner was found, whoever pays");
     }
-    row.cures().ifPresent(cures -> CureText.write(row, words, out));
   }
 
   private static boolean isSame(Optional<Offer> one, Optional<Offer> other) {

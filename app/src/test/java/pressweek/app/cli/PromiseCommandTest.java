@@ -261,6 +261,20 @@ final class PromiseCommandTest {
   }
 
   @Test
+  void aLineThatAScenarioMakesWrongIsSaidAndNothingPromised() throws IOException {
+    Path scenario = out.resolve("more.json");
+    Files.writeString(
+        scenario,
+        "{\"schema\": \"pressweek-scenario/1\", \"name\": \"more\", \"add\": [{\"file\":"
+            + " \"orders.csv\", \"row\": {\"order\": \"9\", \"item\": \"XX\", \"quantity\": 5,"
+            + " \"due\": \"2026-12-03\"}}]}");
+    Ran ran = promise(LEVER, "20", "2026-12-04", "--scenario", scenario.toString());
+    assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(ran.err()).contains("more.json:1: order 9/1").contains("no promise: 1 error");
+    assertThat(ran.out()).isEmpty();
+  }
+
+  @Test
   void withoutAPlanTheWeekIsPlannedFirst() {
     Ran ran =
         Ran.pressweek(

@@ -114,7 +114,7 @@ final class FloorChanges {
     Press.Build other = as.build();
     boolean barrel =
         build.barrel() == other.barrel()
-            || build.barrel() == Barrel.WEAR_RESISTANT && other.barrel() == Barrel.STANDARD;
+            || (build.barrel() == Barrel.WEAR_RESISTANT && other.barrel() == Barrel.STANDARD);
     return barrel
         && build.orientation() == other.orientation()
         && build.table() == other.table()
