@@ -16,12 +16,23 @@ final class ActualsOption {
   private ActualsOption() {}
 
   /**
+   * What runs took.
+   *
+   * @param file name of the file
+   * @param rows the runs
+   */
+  record Runs(String file, List<ActualRow> rows) {
+    Runs {
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /**
    * The runs of a file; empty, and said on {@code err}, when they cannot be used.
    *
    * @param named the file that was named; empty for the one in the folder
    */
-  static Optional<List<ActualRow>> read(String named, Folder folder, PrintWriter err)
-      throws IOException {
+  static Optional<Runs> read(String named, Folder folder, PrintWriter err) throws IOException {
     Path file = named.isEmpty() ? inFolder(folder) : Path.of(named);
     if (!Files.isRegularFile(file)) {
       err.println(file + " is not there; expected what runs took (docs/learning.md)");
@@ -29,7 +40,9 @@ final class ActualsOption {
     }
     ActualsFile.Reading reading = ActualsFile.read(file, folder);
     reading.findings().forEach(err::println);
-    return reading.errors().isEmpty() ? Optional.of(reading.rows()) : Optional.empty();
+    return reading.errors().isEmpty()
+        ? Optional.of(new Runs(String.valueOf(file.getFileName()), reading.rows()))
+        : Optional.empty();
   }
 
   private static Path inFolder(Folder folder) {

@@ -2,37 +2,37 @@ package pressweek.app.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import pressweek.data.files.ActualRow;
+import pressweek.app.learn.LearnedFiles;
 import pressweek.data.files.AtomicFile;
 import pressweek.data.files.Folder;
-import pressweek.data.files.InputFile;
+import pressweek.data.files.Scenario;
 import pressweek.data.learning.Learning;
-import pressweek.reports.write.StandardsCsv;
 
 /** {@code pressweek learn}: what past runs say of the plant's standards. */
 @Command(
     name = "learn",
     description = {
       "Compares what runs took (actuals.csv) with the plant's standards, recorded changes and efficiency, and proposes others by robust statistics, each with its runs, spread and interval. The folder itself is never changed.",
-      "For example: pressweek learn FOLDER --out proposed/standards.csv"
+      "For example: pressweek learn FOLDER --out proposed"
     },
     mixinStandardHelpOptions = true,
     exitCodeListHeading = "Exit codes:%n",
     exitCodeList = {
       "0:the runs were compared",
-      "2:the folder or its actuals.csv cannot be read, or FILE is the folder's own"
+      "2:the folder or its actuals.csv cannot be read, or DIR is the folder's own"
     })
 final class LearnCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -47,9 +47,10 @@ final class LearnCommand implements Callable<Integer> {
 
   @Option(
       names = "--out",
-      paramLabel = "FILE",
+      paramLabel = "DIR",
       defaultValue = "",
-      description = "where to write standards.csv with the proposals in it; not the folder's own")
+      description =
+          "folder to write to: standards.csv, changes_recorded.csv and plant.json with the proposals in them, those that change, and learned.diff; not the plant's own")
   private String out = "";
 
   @Override
@@ -68,46 +69,81 @@ final class LearnCommand implements Callable<Integer> {
       return ExitCode.BAD_INPUT;
     }
     Optional<Path> to = target(read.get());
-    Optional<List<ActualRow>> rows = ActualsOption.read(actuals, read.get(), err);
-    if (rows.isEmpty()) {
+    Optional<ActualsOption.Runs> runs = ActualsOption.read(actuals, read.get(), err);
+    if (runs.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
-    Learning.Learned learned = Learning.from(read.get(), rows.get());
+    Learning.Learned learned = Learning.from(read.get(), runs.get().rows());
     PrintWriter text = spec.commandLine().getOut();
     text.print(
-        LearnPrinter.text(
-            learned.proposals(), rows.get().size(), read.get().plant().learnFromRuns()));
+        LearnPrinter.text(learned.proposals(), runs.get(), read.get().plant().learnFromRuns()));
     if (to.isPresent()) {
-      String csv = StandardsCsv.csv(learned.standards());
-      AtomicFile.write(to.get(), csv.getBytes(StandardCharsets.UTF_8));
-      text.println();
-      text.println("Written");
-      text.println("  " + to.get());
+      write(LearnedFiles.of(read.get(), learned), to.get(), text);
     }
     text.flush();
     return ExitCode.DONE;
   }
 
-  /** Proposals are written beside the folder's own standards, never over them. */
+  private static void write(LearnedFiles learned, Path to, PrintWriter text) throws IOException {
+    for (String name : LearnedFiles.names()) {
+      Files.deleteIfExists(to.resolve(name));
+    }
+    text.println();
+    if (learned.files().isEmpty()) {
+      text.println("Nothing to write");
+      return;
+    }
+    text.println("Written");
+    for (Map.Entry<String, byte[]> file : learned.files().entrySet()) {
+      AtomicFile.write(to.resolve(file.getKey()), file.getValue());
+      text.println("  " + to.resolve(file.getKey()));
+    }
+    learned.notes().forEach(note -> Paragraph.of("  ", note).forEach(text::println));
+  }
+
+  /** Proposals are written beside the folder, never into it, nor over what is something else. */
   private Optional<Path> target(Folder read) throws IOException {
     if (out.isEmpty()) {
       return Optional.empty();
     }
     Path to = Path.of(out);
-    if (Files.isDirectory(to)) {
-      throw new ParameterException(
-          spec.commandLine(), "--out " + out + " is a folder; expected the name of a file");
+    if (read.inputs().keySet().stream().anyMatch(name -> name.startsWith(Scenario.INPUT))) {
+      throw bad("goes with the folder as it stands; expected no --scenario");
     }
-    Path own = read.path().resolve(InputFile.STANDARDS.fileName());
-    boolean same =
-        Files.exists(to) && Files.exists(own)
-            ? Files.isSameFile(to, own)
-            : to.toAbsolutePath().normalize().equals(own.toAbsolutePath().normalize());
-    if (same) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--out " + out + " is the folder's own; expected another file, to be looked at first");
+    if ((Files.exists(to) && !Files.isDirectory(to))
+        || out.toLowerCase(Locale.ROOT).endsWith(".csv")) {
+      throw bad("is a file; expected a folder for " + String.join(", ", LearnedFiles.names()));
+    }
+    if (real(to).startsWith(read.path().toRealPath())) {
+      throw bad("is the plant's own folder; expected another one, to be looked at first");
+    }
+    if (Files.isDirectory(to)) {
+      try (Stream<Path> there = Files.list(to)) {
+        Optional<String> other =
+            there
+                .map(path -> String.valueOf(path.getFileName()))
+                .filter(name -> !LearnedFiles.names().contains(name))
+                .sorted()
+                .findFirst();
+        if (other.isPresent()) {
+          throw bad("holds " + other.get() + "; expected a folder that is new, empty or of learn");
+        }
+      }
     }
     return Optional.of(to);
+  }
+
+  /** Where a path leads that need not be there yet. */
+  private static Path real(Path path) throws IOException {
+    Path whole = path.toAbsolutePath().normalize();
+    Path there = whole;
+    while (!Files.exists(there)) {
+      there = Optional.ofNullable(there.getParent()).orElseThrow();
+    }
+    return there.toRealPath().resolve(there.relativize(whole)).normalize();
+  }
+
+  private ParameterException bad(String why) {
+    return new ParameterException(spec.commandLine(), "--out " + out + " " + why);
   }
 }

@@ -21,24 +21,30 @@ final class LearnPrinter {
   /**
    * The text.
    *
-   * @param runs how many runs were looked at
+   * @param runs the runs that were looked at
    * @param least how many a figure is learnt from at least
    */
-  static String text(List<Proposal> proposals, int runs, int least) {
+  static String text(List<Proposal> proposals, ActualsOption.Runs runs, int least) {
     return new LearnPrinter(proposals).write(runs, least);
   }
 
-  private String write(int runs, int least) {
+  private String write(ActualsOption.Runs runs, int least) {
     long changes = proposals.stream().filter(Proposal::changes).count();
     out.line(
         "",
-        "%s of actuals.csv: %s proposed. Nothing is changed in the folder."
-            .formatted(Counts.of(runs, "run"), Counts.of((int) changes, "change")));
+        "%s of %s: %s proposed. Nothing is changed in the folder."
+            .formatted(
+                Counts.of(runs.rows().size(), "run"),
+                runs.file(),
+                Counts.of((int) changes, "change")));
     part("Proposed", Proposal::changes);
     part("Stays: the figure lies within the interval", p -> p.verdict() == Verdict.STAYS);
     part(
         "Fewer than %d runs: nothing is proposed".formatted(least),
         p -> p.verdict() == Verdict.TOO_FEW);
+    part(
+        "Not proposed: no row of standards.csv holds it, and too few cycles are known for one",
+        p -> p.verdict() == Verdict.NO_ROW);
     return out.toString();
   }
 

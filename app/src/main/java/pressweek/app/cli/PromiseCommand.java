@@ -4,11 +4,10 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.LinkedHashSet;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,19 +23,23 @@ import pressweek.app.offer.Inquiry;
 import pressweek.app.offer.OfferJson;
 import pressweek.app.offer.OfferText;
 import pressweek.app.plan.ChangedInputs;
+import pressweek.data.declared.KnownNeeds;
 import pressweek.data.files.AtomicFile;
 import pressweek.data.files.Folder;
-import pressweek.data.files.Nearest;
+import pressweek.data.files.InputError;
 import pressweek.data.files.When;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Settings;
 import pressweek.data.problem.Hours;
+import pressweek.data.week.Week;
+import pressweek.solver.StopSign;
 
 /** {@code pressweek promise}: what can be promised to a customer who is on the phone. */
 @Command(
     name = "promise",
     description = {
       "Says when an item could be there with nobody made late, and what it would cost to have it by a date: which lines would be late for it and by how much, and what each rule charges. Each answer comes from the plan carried out with the new line in it, and audited; nothing is ordered, and no plan is changed.",
+      "Ctrl-C ends the search and prints what has been found by then.",
       "For example: pressweek promise FOLDER \"2 in lobe knob, M8, black\" 200,500 --need 2026-12-03 --plan out/plan.json"
     },
     mixinStandardHelpOptions = true,
@@ -47,6 +50,11 @@ import pressweek.data.problem.Hours;
       "2:bad input or arguments, or words that can mean more than one item"
     })
 final class PromiseCommand implements Callable<Integer> {
+  private static final long NANOS = 1_000_000_000L;
+
+  private static final Settings NO_LIMITS = new Settings(0, 0, 0);
+  private static final When NO_DAY = new When.Day(LocalDate.EPOCH);
+
   @Spec private CommandSpec spec;
   @Mixin private FolderArgument folder;
   @Mixin private SearchLimits limits;
@@ -89,13 +97,14 @@ final class PromiseCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     PrintWriter err = spec.commandLine().getErr();
-    Settings settings = limits.settings(spec);
-    List<Integer> pieces = Quantities.of(spec.commandLine(), quantities);
-    When when = Moments.when(spec.commandLine(), "--need", need);
+    BadArguments bad = new BadArguments();
+    Settings settings = bad.or(NO_LIMITS, () -> limits.settings(spec));
+    List<Integer> pieces = bad.or(List.of(), () -> Quantities.of(spec.commandLine(), quantities));
+    When when = bad.or(NO_DAY, () -> Moments.when(spec.commandLine(), "--need", need));
     if (item.isBlank()) {
-      throw new ParameterException(
-          spec.commandLine(), "an item is missing; expected its code, or the customer's words");
+      bad.add("an item is missing; expected its code, or the customer's words");
     }
+    bad.check(spec.commandLine());
     Optional<Folder> read = folder.read(err);
     if (read.isEmpty() || hasErrors(read.get(), err)) {
       return ExitCode.BAD_INPUT;
@@ -110,28 +119,20 @@ final class PromiseCommand implements Callable<Integer> {
 
   /** The needs as orders.csv has them; one that nothing could be declared for is a bad argument. */
   private List<String> needs(Folder read) {
-    Set<String> known = Inquiry.needs(read);
-    Set<String> asked = new LinkedHashSet<>();
-    for (String text : needs) {
-      String one = text.strip().toLowerCase(Locale.ROOT);
-      if (!known.contains(one)) {
-        throw new ParameterException(
-            spec.commandLine(),
-            "--needs \"%s\" is not known; expected one of %s; did you mean %s?"
-                .formatted(text, String.join(", ", known), Nearest.to(one, known, 1).get(0)));
-      }
-      asked.add(one);
-    }
-    return List.copyOf(asked);
+    KnownNeeds known = KnownNeeds.of(read);
+    BadArguments bad = new BadArguments();
+    needs.forEach(need -> known.fault(need).ifPresent(fault -> bad.add("--needs " + fault)));
+    bad.check(spec.commandLine());
+    return needs.stream().map(need -> need.strip().toLowerCase(Locale.ROOT)).distinct().toList();
   }
 
   private static boolean hasErrors(Folder read, PrintWriter err) {
-    read.errors().forEach(err::println);
-    if (!read.errors().isEmpty()) {
-      err.println(
-          "no promise: " + Counts.of(read.errors().size(), "error") + " in the plant's files");
+    List<InputError> errors = Week.build(read, Moments.present()).errors();
+    errors.forEach(err::println);
+    if (!errors.isEmpty()) {
+      err.println("no promise: " + Counts.of(errors.size(), "error") + " in the plant's files");
     }
-    return !read.errors().isEmpty();
+    return !errors.isEmpty();
   }
 
   /** The item's code; empty, and said, when it is not certain which item is meant. */
@@ -158,9 +159,28 @@ final class PromiseCommand implements Callable<Integer> {
     return Optional.empty();
   }
 
+  /** Answers; Ctrl-C ends the search, and what has been found by then is printed. */
   private int answer(Folder read, Inquiry inquiry, Settings settings) throws IOException {
+    StopSign stop = new StopSign();
+    Interrupt interrupt = new Interrupt(stop::give);
+    Runtime.getRuntime().addShutdownHook(interrupt);
+    int code = ExitCode.BUG;
+    try {
+      code = answer(read, inquiry, settings, stop);
+    } catch (ParameterException e) {
+      code = ExitCode.BAD_INPUT;
+      throw e;
+    } finally {
+      interrupt.finished(code);
+    }
+    return code;
+  }
+
+  private int answer(Folder read, Inquiry inquiry, Settings settings, StopSign stop)
+      throws IOException {
+    long begun = System.nanoTime();
     PrintWriter err = spec.commandLine().getErr();
-    Optional<StandingPlan.Standing> standing = base.of(spec, read, settings);
+    Optional<StandingPlan.Standing> standing = base.of(spec, read, settings, stop);
     if (standing.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
@@ -173,7 +193,15 @@ final class PromiseCommand implements Callable<Integer> {
     }
     Inquiring inquiring = new Inquiring(read, plan, standing.get().nowMin());
     checkNeed(inquiring.needMin(inquiry), plan, standing.get().nowMin());
-    Answered answered = inquiring.answer(inquiry, standing.get().left());
+    int count = inquiry.quantities().size();
+    err.println(
+        "looking for "
+            + Counts.of(count, "answer")
+            + "; Ctrl-C prints what has been found by then");
+    Answered answered =
+        inquiring
+            .answer(inquiry, standing.get().left(), stop)
+            .within((int) ((System.nanoTime() - begun) / NANOS));
     answered.notes().forEach(note -> err.println("note: " + note));
     PrintWriter out = spec.commandLine().getOut();
     out.print(OfferText.of(answered));

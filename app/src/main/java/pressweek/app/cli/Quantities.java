@@ -2,8 +2,8 @@ package pressweek.app.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import picocli.CommandLine;
-import picocli.CommandLine.ParameterException;
 
 /** Numbers of pieces as an argument: {@code 200,500}. */
 final class Quantities {
@@ -12,32 +12,32 @@ final class Quantities {
 
   private Quantities() {}
 
-  /** The quantities in their order; what is none is a bad argument. */
+  /** The quantities in their order; what is none is a bad argument, all of them said in one go. */
   static List<Integer> of(CommandLine line, String text) {
+    BadArguments bad = new BadArguments();
     List<Integer> quantities = new ArrayList<>();
     for (String part : text.split(",", -1)) {
-      int quantity = quantity(line, part.strip());
-      if (!quantities.contains(quantity)) {
-        quantities.add(quantity);
+      OptionalInt quantity = quantity(part.strip());
+      if (quantity.isEmpty()) {
+        bad.add(wanted(part.strip()));
+      } else if (!quantities.contains(quantity.getAsInt())) {
+        quantities.add(quantity.getAsInt());
       }
     }
     if (quantities.size() > MOST_AT_ONCE) {
-      throw new ParameterException(
-          line, quantities.size() + " quantities; expected at most " + MOST_AT_ONCE + " at once");
+      bad.add(quantities.size() + " quantities; expected at most " + MOST_AT_ONCE + " at once");
     }
+    bad.check(line);
     return quantities;
   }
 
-  private static int quantity(CommandLine line, String text) {
+  private static OptionalInt quantity(String text) {
     try {
       int quantity = Integer.parseInt(text);
-      if (quantity >= 1 && quantity <= MOST) {
-        return quantity;
-      }
+      return quantity >= 1 && quantity <= MOST ? OptionalInt.of(quantity) : OptionalInt.empty();
     } catch (NumberFormatException e) {
-      throw new ParameterException(line, wanted(text), e);
+      return OptionalInt.empty();
     }
-    throw new ParameterException(line, wanted(text));
   }
 
   private static String wanted(String text) {

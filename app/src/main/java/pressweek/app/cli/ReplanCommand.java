@@ -27,6 +27,7 @@ import pressweek.data.files.table.FileScan;
 import pressweek.data.floor.EventReading;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Settings;
+import pressweek.data.week.Week;
 import pressweek.reports.moves.MovesText;
 import pressweek.solver.audit.Finding;
 
@@ -120,9 +121,8 @@ final class ReplanCommand implements Callable<Integer> {
     EventReading.Result result = EventReading.of(reading.rows(), plan, nowMin);
     List<InputError> findings = new ArrayList<>(reading.findings());
     findings.addAll(result.findings());
-    boolean rush = !result.rush().isEmpty() && !read.errors().isEmpty();
-    if (rush) {
-      findings.addAll(read.errors());
+    if (!result.rush().isEmpty()) {
+      findings.addAll(Week.build(read, nowMin).errors());
     }
     findings.forEach(f -> err.println((isError(f) ? "" : "warning: ") + f));
     long errors = findings.stream().filter(ReplanCommand::isError).count();

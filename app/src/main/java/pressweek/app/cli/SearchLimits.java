@@ -2,7 +2,6 @@ package pressweek.app.cli;
 
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import pressweek.data.plan.Settings;
 
 /** How long a command may search. */
@@ -32,10 +31,14 @@ final class SearchLimits {
 
   /** The limits; a bad argument is said. */
   Settings settings(CommandSpec spec) {
-    if (seconds < 1 || seconds > DAY_SECONDS || steps < 0) {
-      throw new ParameterException(
-          spec.commandLine(), "--seconds must be 1 to 86400, --steps not negative");
+    BadArguments bad = new BadArguments();
+    if (seconds < 1 || seconds > DAY_SECONDS) {
+      bad.add("--seconds %d cannot be; expected 1 to %d".formatted(seconds, DAY_SECONDS));
     }
+    if (steps < 0) {
+      bad.add("--steps %d is negative; expected 0 or more".formatted(steps));
+    }
+    bad.check(spec.commandLine());
     return new Settings(steps > 0 ? 0 : seconds, steps, seed);
   }
 }

@@ -14,6 +14,7 @@ import pressweek.data.plan.Plan;
 import pressweek.data.plan.Settings;
 import pressweek.data.week.Week;
 import pressweek.data.week.WeekResult;
+import pressweek.solver.StopSign;
 
 /** The plan that a question is asked of, and the moment from which it is seen. */
 final class StandingPlan {
@@ -41,8 +42,13 @@ final class StandingPlan {
    */
   record Standing(Plan plan, int nowMin, Settings left) {}
 
-  /** The plan; empty, and said, where the folder does not make a week. */
-  Optional<Standing> of(CommandSpec spec, Folder folder, Settings limits) throws IOException {
+  /**
+   * The plan; empty, and said, where the folder does not make a week.
+   *
+   * @param stop ends the planning of a week that is planned first
+   */
+  Optional<Standing> of(CommandSpec spec, Folder folder, Settings limits, StopSign stop)
+      throws IOException {
     if (!file.isEmpty()) {
       Path path = Path.of(file);
       Path parent = Optional.ofNullable(path.toAbsolutePath().getParent()).orElse(path);
@@ -57,7 +63,7 @@ final class StandingPlan {
             limits.steps() > 0 ? 0 : Math.max(1, limits.seconds() / 2),
             limits.steps(),
             limits.seed());
-    return planned(spec, folder, half)
+    return planned(spec, folder, half, stop)
         .map(
             plan ->
                 new Standing(
@@ -67,7 +73,7 @@ final class StandingPlan {
                     half));
   }
 
-  private Optional<Plan> planned(CommandSpec spec, Folder folder, Settings limits) {
+  private Optional<Plan> planned(CommandSpec spec, Folder folder, Settings limits, StopSign stop) {
     PrintWriter err = spec.commandLine().getErr();
     WeekResult week =
         Week.build(
@@ -80,14 +86,10 @@ final class StandingPlan {
     err.println("planning the week first; --plan takes the plan that stands");
     WeekPlanner planner = new WeekPlanner(folder, week.problem().get());
     EarlierPlans none = new EarlierPlans(Optional.empty(), List.of(), List.of());
+    ProgressLine progress = new ProgressLine(err, week.problem().get().plant().rates());
     return Optional.of(
-        planner
-            .plan(
-                none,
-                limits,
-                Moments.present(),
-                new ProgressLine(err, week.problem().get().plant().rates()))
-            .plan());
+        stop.heeding(
+            planner::stop, () -> planner.plan(none, limits, Moments.present(), progress).plan()));
   }
 
   /** Where a plan starts that has no start of its own. */

@@ -153,7 +153,7 @@ final class StressCommand implements Callable<Integer> {
 
   private Optional<LearnedLuck> luck(Folder read, PrintWriter err) throws IOException {
     return fromActuals
-        ? ActualsOption.read("", read, err).map(rows -> LearnedLuck.of(read.plant(), rows))
+        ? ActualsOption.read("", read, err).map(runs -> LearnedLuck.of(read.plant(), runs.rows()))
         : Optional.of(new LearnedLuck(read.plant().uncertainty(), Map.of()));
   }
 

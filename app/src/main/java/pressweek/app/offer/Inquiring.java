@@ -12,9 +12,13 @@ import pressweek.data.files.OrderRow;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Settings;
 import pressweek.data.problem.Job;
+import pressweek.data.problem.Problem;
 import pressweek.data.problem.Unplaced;
 import pressweek.data.week.RushWeek;
+import pressweek.solver.StopSign;
 import pressweek.solver.offer.Basis;
+import pressweek.solver.offer.Cures;
+import pressweek.solver.offer.Curing;
 import pressweek.solver.offer.Offering;
 import pressweek.solver.offer.Offers;
 import pressweek.solver.repair.Repair;
@@ -23,6 +27,7 @@ import pressweek.solver.repair.Repaired;
 /** Answers inquiries by a plan: each quantity becomes a new order line of the week that is left. */
 public final class Inquiring {
   private static final int ORDINARY = 100;
+  private static final long NANOS = 1_000_000_000L;
   private static final String ORDER = "inquiry";
 
   private final Folder folder;
@@ -54,32 +59,84 @@ public final class Inquiring {
    *
    * @param inquiry what is asked
    * @param limits how long to search: seconds for all of it, or steps for each search
+   * @param stop ends it with what has been found
    */
-  public Answered answer(Inquiry inquiry, Settings limits) {
+  public Answered answer(Inquiry inquiry, Settings limits, StopSign stop) {
     Repaired left = Repair.of(plan, List.of(), Optional.empty(), nowMin);
-    int searches = 1 + 2 * inquiry.quantities().size();
-    int seconds = limits.steps() > 0 ? 0 : Math.max(1, limits.seconds() / searches);
-    Settings each = new Settings(seconds, limits.steps(), limits.seed());
-    Basis basis = Basis.of(plan, left.problem(), each);
-    List<Answered.Row> rows = new ArrayList<>();
+    Settings each = each(inquiry, limits);
+    Asked asked =
+        new Asked(Basis.of(plan, left.problem(), each, stop), needMin(inquiry), each, stop);
+    List<Tried> tried = new ArrayList<>();
     for (int quantity : inquiry.quantities()) {
-      rows.add(row(basis, order(inquiry, quantity), needMin(inquiry), each));
+      tried.add(
+          stop.isGiven()
+              ? new Tried(Answered.Row.untried(quantity), Optional.empty())
+              : tried(asked, order(inquiry, quantity)));
     }
-    return new Answered(inquiry, basis, needMin(inquiry), rows, left.notes());
+    List<Answered.Row> rows = cured(asked, tried);
+    return new Answered(
+        inquiry, asked.basis(), asked.needMin(), rows, left.notes(), stop.isGiven(), 0);
   }
 
-  private Answered.Row row(Basis basis, OrderRow order, int needMin, Settings each) {
+  /** Limits of one search: one without the line, for each quantity two and its cures. */
+  private static Settings each(Inquiry inquiry, Settings limits) {
+    int searches = 1 + 3 * inquiry.quantities().size();
+    int seconds = limits.steps() > 0 ? 0 : Math.max(1, limits.seconds() / searches);
+    return new Settings(seconds, limits.steps(), limits.seed());
+  }
+
+  /** What is the same for all quantities. */
+  private record Asked(Basis basis, int needMin, Settings each, StopSign stop) {}
+
+  /** A quantity with the week that it was tried in; empty where it was not. */
+  private record Tried(Answered.Row row, Optional<Problem> week) {}
+
+  private Tried tried(Asked asked, OrderRow order) {
     RushWeek rush =
         RushWeek.build(folder, List.of(order), nowMin)
             .orElseThrow(() -> new IllegalArgumentException("the folder is at fault"));
     Optional<Unplaced> cannot = rush.unplaced().stream().findFirst();
     if (cannot.isPresent() || rush.jobs().isEmpty()) {
-      return new Answered.Row(order.quantity(), 0, Optional.empty(), cannot);
+      return new Tried(Answered.Row.without(order.quantity(), cannot), Optional.empty());
     }
     int fromStock = rush.jobs().stream().mapToInt(j -> j.quantity().fromStock()).max().orElse(0);
-    Repaired with = Repair.of(plan, List.of(), Optional.of(rush), nowMin);
-    Offers offers = Offering.of(basis, with.problem(), needMin, each);
-    return new Answered.Row(order.quantity(), fromStock, Optional.of(offers), offers.noPlace());
+    Problem week = Repair.of(plan, List.of(), Optional.of(rush), nowMin).problem();
+    Offers offers = Offering.of(asked.basis(), week, asked.needMin(), asked.each(), asked.stop());
+    return new Tried(Answered.Row.offered(order.quantity(), fromStock, offers), Optional.of(week));
+  }
+
+  /**
+   * With what would help, where a quantity cannot be there in time with nobody made late. These
+   * share the time that would have been for the cures of all.
+   */
+  private static List<Answered.Row> cured(Asked asked, List<Tried> all) {
+    int without = (int) all.stream().filter(one -> needsCure(asked, one)).count();
+    List<Answered.Row> rows = new ArrayList<>();
+    for (Tried one : all) {
+      if (needsCure(asked, one)) {
+        long share = asked.each().seconds() * NANOS * all.size() / without;
+        rows.add(one.row().with(cures(asked, one, share)));
+      } else {
+        rows.add(one.row());
+      }
+    }
+    return rows;
+  }
+
+  private static boolean needsCure(Asked asked, Tried one) {
+    return one.week().isPresent() && !one.row().inTime(asked.needMin()) && !one.row().cutShort();
+  }
+
+  private static Cures cures(Asked asked, Tried one, long nanos) {
+    long end = System.nanoTime() + nanos;
+    StopSign soon =
+        new StopSign(() -> asked.stop().isGiven() || (nanos > 0 && System.nanoTime() - end > 0));
+    return Curing.of(
+        asked.basis(),
+        one.week().orElseThrow(),
+        one.row().offers().orElseThrow(),
+        asked.needMin(),
+        soon);
   }
 
   private OrderRow order(Inquiry inquiry, int quantity) {

@@ -1,11 +1,6 @@
 package pressweek.app.offer;
 
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
-import pressweek.data.declared.Needs;
-import pressweek.data.files.Folder;
 import pressweek.data.files.When;
 
 /**
@@ -20,17 +15,5 @@ public record Inquiry(String item, List<Integer> quantities, When need, List<Str
   public Inquiry {
     quantities = List.copyOf(quantities);
     needs = List.copyOf(needs);
-  }
-
-  /**
-   * What can be demanded of a material: what Pressweek knows, what the plant keeps presses for, and
-   * what its records declare.
-   */
-  public static Set<String> needs(Folder folder) {
-    Set<String> known = new LinkedHashSet<>(List.of(Needs.FOOD, Needs.ROHS));
-    known.addAll(folder.plant().food().needs());
-    folder.materials().records().forEach(r -> known.add(r.need().toLowerCase(Locale.ROOT)));
-    known.remove("");
-    return known;
   }
 }

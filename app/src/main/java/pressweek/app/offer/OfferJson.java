@@ -3,9 +3,12 @@ package pressweek.app.offer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
 import pressweek.data.plan.Run;
 import pressweek.data.problem.Rates;
 import pressweek.reports.hours.PlantClock;
+import pressweek.solver.offer.Cures;
+import pressweek.solver.offer.Help;
 import pressweek.solver.offer.Later;
 import pressweek.solver.offer.Offer;
 import pressweek.solver.offer.Offers;
@@ -35,6 +38,7 @@ public final class OfferJson {
     object.put("now", clock.iso(clock.startMin()));
     object.put("need", clock.iso(answered.needMin()));
     object.put("currency", rates.shown() ? rates.currency() : "");
+    object.put("stopped", answered.cutShort()).put("seconds", answered.seconds());
     object.put("saved_without_it", answered.basis().saves());
     ArrayNode rows = object.putArray("quantities");
     answered.rows().forEach(row -> row(rows.addObject(), row));
@@ -45,11 +49,29 @@ public final class OfferJson {
 
   private void row(ObjectNode object, Answered.Row row) {
     object.put("quantity", row.quantity());
+    object.put("tried", row.untried() ? "not" : row.cutShort() ? "cut short" : "to the end");
+    if (row.untried()) {
+      return;
+    }
     object.put("from_stock", row.allFromStock() ? row.quantity() : row.fromStock());
     object.put("in_time", row.inTime(answered.needMin()));
     row.cannot()
         .ifPresent(u -> object.putObject("cannot").put("reason", u.reason()).put("cure", u.cure()));
     row.offers().ifPresent(offers -> offers(object, offers));
+    row.cures().ifPresent(cures -> cures(object.putObject("cures"), cures));
+  }
+
+  private void cures(ObjectNode object, Cures cures) {
+    object.put("changes", cures.changes());
+    ArrayNode tried = object.putArray("changes_tried");
+    cures.tried().forEach(tried::add);
+    object.put("places_tried", cures.places());
+    ArrayNode helping = object.putArray("helping");
+    for (Help help : cures.helping()) {
+      ObjectNode one = helping.addObject();
+      one.put("what", help.what()).put("gain", help.gain().name().toLowerCase(Locale.ROOT));
+      offer(one, help.offer());
+    }
   }
 
   private void offers(ObjectNode object, Offers offers) {

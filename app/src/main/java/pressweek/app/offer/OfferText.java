@@ -4,14 +4,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import pressweek.data.plan.Rule;
 import pressweek.data.plan.Run;
+import pressweek.data.problem.Hours;
 import pressweek.data.problem.NotChecked;
-import pressweek.data.problem.Rates;
 import pressweek.data.problem.Unplaced;
 import pressweek.reports.hours.Minutes;
-import pressweek.reports.hours.PlantClock;
-import pressweek.reports.schedule.Money;
 import pressweek.reports.schedule.TextLines;
 import pressweek.solver.offer.Later;
 import pressweek.solver.offer.Offer;
@@ -26,18 +25,17 @@ public final class OfferText {
   /** Columns of the table's second column at least. */
   private static final int LEAST = 32;
 
+  private static final String NOT_TRIED = "not tried";
   private static final String STEP = "  ";
   private static final String DEEPER = "    ";
 
   private final Answered answered;
-  private final PlantClock clock;
-  private final Rates rates;
+  private final OfferWords words;
   private final TextLines out = new TextLines(WIDTH);
 
   private OfferText(Answered answered) {
     this.answered = answered;
-    clock = PlantClock.of(answered.standing().problem().plant().hours());
-    rates = answered.standing().problem().plant().rates();
+    words = new OfferWords(answered.standing());
   }
 
   /** The answer. */
@@ -52,12 +50,13 @@ public final class OfferText {
             .formatted(
                 answered.inquiry().item(),
                 answered.standing().head().number(),
-                clock.moment(clock.startMin())));
+                words.moment(hours().startMin())));
     table();
     answered.rows().forEach(this::details);
     drifted();
     saved();
     notChecked();
+    stopped();
     foundHow();
     return out.toString();
   }
@@ -67,7 +66,7 @@ public final class OfferText {
     int wide =
         answered.rows().stream().mapToInt(row -> unharmed(row).length()).reduce(LEAST, Math::max);
     String form = "%8s  %-" + wide + "s  ";
-    row(form, "pieces", "nobody made late", "needed by " + moment(answered.needMin()));
+    row(form, "pieces", "nobody made late", "needed by " + words.moment(answered.needMin()));
     for (Answered.Row row : answered.rows()) {
       row(form, Integer.toString(row.quantity()), unharmed(row), byNeed(row));
     }
@@ -78,6 +77,9 @@ public final class OfferText {
   }
 
   private String unharmed(Answered.Row row) {
+    if (row.untried()) {
+      return NOT_TRIED;
+    }
     if (row.cannot().isPresent()) {
       return "cannot be made";
     }
@@ -86,12 +88,15 @@ public final class OfferText {
             offers ->
                 offers
                     .unharmed()
-                    .map(o -> moment(o.promisedMin()) + price(o.price()))
-                    .orElse("not within this plan"))
+                    .map(o -> words.moment(o.promisedMin()) + words.price(o.price()))
+                    .orElse(row.cutShort() ? "not found so far" : "not within this plan"))
         .orElse("at once, from stock");
   }
 
   private String byNeed(Answered.Row row) {
+    if (row.untried()) {
+      return NOT_TRIED;
+    }
     if (row.cannot().isPresent()) {
       return "cannot be made";
     }
@@ -101,70 +106,72 @@ public final class OfferText {
     Offers offers = row.offers().get();
     if (offers.byNeed().isPresent()) {
       Offer offer = offers.byNeed().get();
-      return "yes" + payers(offer.price()) + price(offer.price());
+      return "yes, " + OfferWords.payers(offer.price()) + words.price(offer.price());
     }
     return offers
         .soonest()
-        .map(o -> "no; " + moment(o.promisedMin()) + payers(o.price()) + price(o.price()))
-        .orElse("no");
+        .map(
+            o ->
+                no(row)
+                    + "; "
+                    + words.moment(o.promisedMin())
+                    + ", "
+                    + OfferWords.payers(o.price())
+                    + words.price(o.price()))
+        .orElse(no(row));
   }
 
-  private static String payers(Price price) {
-    int count = price.later().size();
-    return count == 0
-        ? ", nobody late"
-        : count == 1 ? ", 1 line pays" : ", " + count + " lines pay";
+  private static String no(Answered.Row row) {
+    return row.cutShort() ? "not so far" : "no";
   }
 
-  /** A price with its sign, one below nothing in words, where the plant has rates. */
-  private String price(Price price) {
-    return rates.shown() ? ", " + stated(price.costsMore()) : "";
-  }
-
-  private String stated(long amount) {
-    return amount < 0 ? money(-amount) + " cheaper" : signed(amount);
-  }
-
-  private String money(long amount) {
-    return rates.currency() + " " + Money.figure(amount);
-  }
-
-  private String signed(long amount) {
-    return rates.currency() + " " + (amount > 0 ? "+" : "") + Money.figure(amount);
-  }
-
-  private String moment(int minute) {
-    return clock.moment(minute);
+  private static String pieces(Answered.Row row) {
+    return row.quantity() + (row.quantity() == 1 ? " piece" : " pieces");
   }
 
   private void details(Answered.Row row) {
-    String pieces = row.quantity() + (row.quantity() == 1 ? " piece" : " pieces");
+    if (row.untried()) {
+      return;
+    }
+    String pieces = pieces(row);
     if (row.allFromStock()) {
       out.heading(pieces + ": in finished stock; nothing to make");
       return;
     }
     if (row.cannot().isPresent()) {
-      Unplaced line = row.cannot().get();
-      out.heading(pieces + ": cannot be made within this plan");
-      out.line(STEP, line.reason());
-      out.line(STEP + "cure: ", line.cure());
-      return;
+      cannot(pieces, row.cannot().get());
+    } else {
+      offers(pieces, row);
     }
+    row.cures().ifPresent(cures -> CureText.write(row, words, out));
+  }
+
+  private void cannot(String pieces, Unplaced line) {
+    out.heading(pieces + ": cannot be made within this plan");
+    out.line(STEP, line.reason());
+    out.line(STEP + "cure: ", line.cure());
+  }
+
+  private void offers(String pieces, Answered.Row row) {
     Offers offers = row.offers().orElseThrow();
     String stock = row.fromStock() == 0 ? "" : ", " + row.fromStock() + " of them from stock";
-    offers.unharmed().ifPresent(o -> offer(pieces + stock + ", nobody made late: " + date(o), o));
+    offers
+        .unharmed()
+        .ifPresent(o -> offer(pieces + stock + ", nobody made late: " + words.date(o), o));
     if (offers.unharmed().isEmpty()) {
-      out.heading(pieces + stock + ", nobody made late: no way was found within this plan");
+      String found =
+          row.cutShort() ? "no way was found so far" : "no way was found within this plan";
+      out.heading(pieces + stock + ", nobody made late: " + found);
     }
     Optional<Offer> other = offers.byNeed().or(offers::soonest);
     boolean inTime = offers.byNeed().isPresent();
-    String need = moment(answered.needMin());
+    String need = words.moment(answered.needMin());
     if (!isSame(offers.unharmed(), other)) {
       String by =
           inTime
               ? ", needed by " + need + ": "
               : ", not ready by " + need + "; the soonest found: ";
-      other.ifPresent(o -> offer(pieces + stock + by + date(o), o));
+      other.ifPresent(o -> offer(pieces + stock + by + words.date(o), o));
     } else if (!inTime) {
       out.line(STEP, "not ready by " + need + "; nothing sooner was found, whoever pays");
     }
@@ -177,17 +184,11 @@ public final class OfferText {
         && one.get().price().equals(other.get().price());
   }
 
-  private String date(Offer offer) {
-    String ships =
-        offer.promisedMin() == offer.readyMin() ? "" : ", ships " + moment(offer.promisedMin());
-    return "ready " + moment(offer.readyMin()) + ships;
-  }
-
   private void offer(String heading, Offer offer) {
     out.heading("");
     out.line("", heading);
     offer.findings().forEach(f -> out.line(STEP, "THIS BREAKS A HARD RULE: " + f.message()));
-    offer.runs().forEach(run -> out.line(STEP, words(run)));
+    offer.runs().forEach(run -> out.line(STEP, of(run)));
     Price price = offer.price();
     int moved = price.moved();
     out.line(
@@ -197,7 +198,7 @@ public final class OfferText {
             : moved + (moved == 1 ? " other run moves" : " other runs move"));
     List<Later> later = price.later();
     out.line(STEP, later.isEmpty() ? "no line becomes late or later" : "who pays:");
-    later.stream().limit(SHOWN).forEach(line -> out.line(DEEPER, words(line)));
+    later.stream().limit(SHOWN).forEach(line -> out.line(DEEPER, of(line)));
     if (later.size() > SHOWN) {
       out.line(DEEPER, "and " + (later.size() - SHOWN) + " more");
     }
@@ -208,27 +209,31 @@ public final class OfferText {
     charges(price);
   }
 
-  private String words(Run run) {
+  private String of(Run run) {
     return "on %s with mold %s from %s to %s"
-        .formatted(run.press(), run.mold(), moment(run.startMin()), moment(run.endMin()));
+        .formatted(
+            run.press(), run.mold(), words.moment(run.startMin()), words.moment(run.endMin()));
   }
 
-  private String words(Later line) {
+  private String of(Later line) {
     if (line.readyMin().isEmpty()) {
-      return line.line() + ", due " + moment(line.dueMin()) + ": loses its place in this plan";
+      return line.line()
+          + ", due "
+          + words.moment(line.dueMin())
+          + ": loses its place in this plan";
     }
     return "%s, due %s: ready %s instead of %s, %s%s"
         .formatted(
             line.line(),
-            moment(line.dueMin()),
-            moment(line.readyMin().getAsInt()),
-            moment(line.wasMin()),
+            words.moment(line.dueMin()),
+            words.moment(line.readyMin().getAsInt()),
+            words.moment(line.wasMin()),
             Minutes.words(line.laterMin().orElse(0)),
             line.wasOnTime() ? " late" : " later than it is late now");
   }
 
   private void charges(Price price) {
-    if (!rates.shown()) {
+    if (!words.hasMoney()) {
       return;
     }
     if (price.byRule().isEmpty()) {
@@ -237,9 +242,9 @@ public final class OfferText {
     }
     boolean others = price.moved() > 0 || !price.placed().isEmpty();
     String since = price.costsMore() < 0 && others ? ", since other runs move too" : "";
-    out.line(STEP, "avoidable cost " + stated(price.costsMore()) + since + ", by rule:");
+    out.line(STEP, "avoidable cost " + words.stated(price.costsMore()) + since + ", by rule:");
     for (Map.Entry<Rule, Long> charge : price.byRule().entrySet()) {
-      String amount = String.format(Locale.ROOT, "%14s  ", signed(charge.getValue()));
+      String amount = String.format(Locale.ROOT, "%14s  ", words.signed(charge.getValue()));
       out.line(DEEPER + amount, charge.getKey().sentence());
     }
   }
@@ -251,7 +256,7 @@ public final class OfferText {
       return;
     }
     out.heading("Later than the plan says, without the new line as well");
-    drifted.stream().limit(SHOWN).forEach(line -> out.line(STEP, words(line)));
+    drifted.stream().limit(SHOWN).forEach(line -> out.line(STEP, of(line)));
     if (drifted.size() > SHOWN) {
       out.line(STEP, "and " + (drifted.size() - SHOWN) + " more");
     }
@@ -260,12 +265,12 @@ public final class OfferText {
   /** What could be saved anyway is no merit of the new line. */
   private void saved() {
     long saves = answered.basis().saves();
-    if (rates.shown() && saves > 0) {
+    if (words.hasMoney() && saves > 0) {
       out.heading("");
       out.line(
           "",
           "Costs are against the plan as it stands. A search found it %s cheaper without the new line."
-              .formatted(money(saves)));
+              .formatted(words.money(saves)));
     }
   }
 
@@ -275,11 +280,37 @@ public final class OfferText {
       out.line("  - ", one.what() + " (add " + one.add() + ")");
     }
     out.line("  - ", "whether what came of the plan before this time is on the floor as planned");
-    out.line("  - ", "what is ordered after the end of this plan, " + moment(end()));
+    out.line(
+        "  - ", "what is ordered after the end of this plan, " + words.moment(hours().endMin()));
   }
 
-  private int end() {
-    return answered.standing().problem().plant().hours().endMin();
+  private Hours hours() {
+    return answered.standing().problem().plant().hours();
+  }
+
+  /** What is missing where it was stopped before its end. */
+  private void stopped() {
+    if (!answered.cutShort()) {
+      return;
+    }
+    out.heading("");
+    out.line(
+        "",
+        "Stopped after %d s: %s."
+            .formatted(
+                answered.seconds(),
+                answered.answersCutShort()
+                    ? "answers may be later or dearer than need be"
+                    : "not all that might help was tried"));
+    which("cut short: ", Answered.Row::cutShort);
+    which("not tried: ", Answered.Row::untried);
+  }
+
+  private void which(String heading, Predicate<Answered.Row> of) {
+    List<String> which = answered.rows().stream().filter(of).map(OfferText::pieces).toList();
+    if (!which.isEmpty()) {
+      out.line(STEP + heading, String.join(", ", which));
+    }
   }
 
   private void foundHow() {

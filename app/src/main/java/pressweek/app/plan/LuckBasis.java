@@ -78,7 +78,7 @@ public final class LuckBasis {
             p ->
                 all.add(
                     breakdown(p.press(), p.breakdown())
-                        + (learnt ? " (actuals.csv)" : from("presses"))));
+                        + (learnt ? " (past runs)" : from("presses"))));
   }
 
   private void asked(Uncertainty u, List<String> all) {

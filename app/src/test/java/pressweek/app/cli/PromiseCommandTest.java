@@ -111,6 +111,23 @@ final class PromiseCommandTest {
   }
 
   @Test
+  void whatWouldHelpIsNamedOnlyWhereItIsNotInTime() throws IOException {
+    JsonNode rows = json(LEVER, "20,900", "2026-12-02").get("quantities");
+    assertThat(rows.get(0).get("in_time").asBoolean()).isTrue();
+    assertThat(rows.get(0).has("cures")).isFalse();
+    assertThat(rows.get(1).get("in_time").asBoolean()).isFalse();
+    JsonNode cures = rows.get(1).get("cures");
+    assertThat(cures.get("changes").asInt()).isPositive();
+    assertThat(cures.get("changes_tried")).hasSize(cures.get("changes").asInt());
+    for (JsonNode help : cures.get("helping")) {
+      assertThat(help.get("findings")).isEmpty();
+    }
+    Ran ran = promise(LEVER, "20,900", "2026-12-02");
+    assertThat(ran.out()).contains("what would help").contains("none searched further");
+    assertThat(ran.lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
   void wordsWithOneReadingAreTaken() {
     Ran ran = promise("clamping lever, M8 blind, PP signal red, zinc", "20", "2026-12-04");
     assertThat(ran.out()).contains(LEVER + " by plan").contains("understood");
@@ -175,10 +192,11 @@ final class PromiseCommandTest {
 
   @Test
   void aNeedThatNothingIsDeclaredForIsRefusedWithTheNearest() {
-    Ran ran = promise(LEVER, "20", "2026-12-04", "--needs", "rohs,foood");
+    Ran ran = promise(LEVER, "20", "2026-12-04", "--needs", "rohs,foood,zoxic");
     assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(ran.err())
-        .contains("--needs \"foood\" is not known; expected one of food, rohs; did you mean food?");
+        .contains("--needs \"foood\" is not known; expected one of food, rohs; did you mean food?")
+        .contains("--needs \"zoxic\" is not known");
     assertThat(ran.out()).isEmpty();
   }
 
@@ -208,6 +226,51 @@ final class PromiseCommandTest {
     Ran ran = promise(LEVER, quantity, need);
     assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(ran.err()).contains(said).doesNotContain("Exception");
+    assertThat(ran.out()).isEmpty();
+  }
+
+  @Test
+  void allBadArgumentsAreSaidInOneGo() {
+    Ran ran =
+        Ran.pressweek(
+            "promise",
+            SMALL.toString(),
+            " ",
+            "200,abc,0",
+            "--need",
+            "2026-13-03",
+            "--steps",
+            "-1",
+            "--seconds",
+            "0");
+    assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(ran.err())
+        .contains("--seconds 0 cannot be; expected 1 to 86400")
+        .contains("--steps -1 is negative; expected 0 or more")
+        .contains("quantity \"abc\" is not")
+        .contains("quantity \"0\" is not")
+        .contains("--need \"2026-13-03\" is not a date")
+        .contains("an item is missing")
+        .doesNotContain("Exception");
+  }
+
+  @Test
+  void oneBadLimitIsSaidAlone() {
+    Ran ran = promise(LEVER, "20", "2026-12-04", "--seconds", "90000");
+    assertThat(ran.err()).contains("--seconds 90000 cannot be").doesNotContain("is negative");
+  }
+
+  @Test
+  void aLineThatAScenarioMakesWrongIsSaidAndNothingPromised() throws IOException {
+    Path scenario = out.resolve("more.json");
+    Files.writeString(
+        scenario,
+        "{\"schema\": \"pressweek-scenario/1\", \"name\": \"more\", \"add\": [{\"file\":"
+            + " \"orders.csv\", \"row\": {\"order\": \"9\", \"item\": \"XX\", \"quantity\": 5,"
+            + " \"due\": \"2026-12-03\"}}]}");
+    Ran ran = promise(LEVER, "20", "2026-12-04", "--scenario", scenario.toString());
+    assertThat(ran.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(ran.err()).contains("more.json:1: order 9/1").contains("no promise: 1 error");
     assertThat(ran.out()).isEmpty();
   }
 

@@ -163,12 +163,12 @@ final class StressCommandTest {
         .contains("(actuals.csv, 9 runs)");
 
     String own = Files.readString(folder.resolve("standards.csv"));
-    Path to = out.resolve("proposed.csv");
-    Ran ran = Ran.pressweek("learn", folder.toString(), "--out", to.toString());
+    Path to = out.resolve("proposed").resolve("standards.csv");
+    Ran ran = Ran.pressweek("learn", folder.toString(), "--out", to.getParent().toString());
     assertThat(ran.exitCode()).isEqualTo(ExitCode.DONE);
     assertThat(ran.out()).contains("9 runs of actuals.csv").contains("cycle_s ").contains("-> 114");
     assertThat(ran.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
-    assertThat(Files.readString(to)).contains("M-LV90,").contains(",114,");
+    assertThat(Files.readString(to)).contains("M-LV90,114\n").contains("M-ST50,60\n");
     assertThat(Files.readString(folder.resolve("standards.csv"))).isEqualTo(own);
 
     Files.copy(to, folder.resolve("standards.csv"), StandardCopyOption.REPLACE_EXISTING);

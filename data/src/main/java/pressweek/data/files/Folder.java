@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -38,17 +39,22 @@ public record Folder(
    * @param inputs SHA-256 of every input file, hexadecimal, by its real name; a scenario's file
    *     stands there with {@link Scenario#INPUT} before its name
    * @param added files to which a scenario adds rows
+   * @param made what a scenario made of order lines: by id of the line and column, where it says so
    */
   public record Reading(
-      List<InputError> findings, SortedMap<String, String> inputs, Set<InputFile> added) {
+      List<InputError> findings,
+      SortedMap<String, String> inputs,
+      Set<InputFile> added,
+      Map<String, Map<String, At>> made) {
     public Reading {
+      made = Map.copyOf(made);
       findings = List.copyOf(findings);
       added = Set.copyOf(added);
       inputs = Collections.unmodifiableSortedMap(new TreeMap<>(inputs));
     }
 
     Reading with(List<InputError> others) {
-      return new Reading(others, inputs, added);
+      return new Reading(others, inputs, added, made);
     }
   }
 
@@ -173,6 +179,11 @@ public record Folder(
   /** SHA-256 of every input file, hexadecimal, by its real name. */
   public SortedMap<String, String> inputs() {
     return reading.inputs();
+  }
+
+  /** Where a scenario makes the cell of an order line; empty where it does not. */
+  public Optional<At> made(String line, String column) {
+    return Optional.ofNullable(reading.made().getOrDefault(line, Map.of()).get(column));
   }
 
   /** The folder with other findings. */

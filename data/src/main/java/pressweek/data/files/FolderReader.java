@@ -3,6 +3,7 @@ package pressweek.data.files;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,7 @@ public final class FolderReader {
   private final Scenario scenario;
   private final Findings findings = new Findings();
   private final List<FaultyOrder> faulty = new ArrayList<>();
+  private final Map<String, Map<String, At>> made = new HashMap<>();
 
   private FolderReader(InputFiles files, Scenario scenario) {
     this.files = files;
@@ -70,7 +72,7 @@ public final class FolderReader {
             floor,
             materials,
             arranged,
-            new Reading(List.of(), scenario.with(files.hashes()), scenario.added()));
+            new Reading(List.of(), scenario.with(files.hashes()), scenario.added(), made));
     new References(read, findings).check();
     new DryerCheck(read, findings).check();
     new PeopleCheck(read, findings).check();
@@ -115,13 +117,31 @@ public final class FolderReader {
   private Demand demand(TableReader tables) throws IOException {
     List<OrderRow> orders =
         tables.read(
-            OrderTables.ORDERS,
+            orders(),
             (at, fields, faults) -> {
               tables.add(Severity.ORDER_LINE, at, fields, faults);
               faulty.add(faulty(at, fields, faults));
             });
     return new Demand(
         orders, faulty, tables.read(OrderTables.STOCK), tables.read(OrderTables.CUSTOMER_PARTS));
+  }
+
+  /** Order lines as they are read; what a scenario makes of one is kept by line and column. */
+  private TableSpec<OrderRow> orders() {
+    TableSpec<OrderRow> plain = OrderTables.ORDERS;
+    return new TableSpec<>(
+        plain.columns(),
+        fields -> {
+          OrderRow row = plain.row().apply(fields);
+          for (Column column : plain.columns().list()) {
+            At at = fields.at(column.name());
+            if (scenario.given() && at.file().equals(scenario.file())) {
+              made.computeIfAbsent(row.id(), id -> new HashMap<>()).put(column.name(), at);
+            }
+          }
+          return row;
+        },
+        plain.id());
   }
 
   private static FaultyOrder faulty(At at, Optional<Fields> fields, List<Fault> faults) {

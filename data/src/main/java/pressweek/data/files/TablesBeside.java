@@ -18,14 +18,19 @@ final class TablesBeside {
    * @param findings to which it adds what is wrong
    */
   static TableReader reader(Path file, Folder folder, Findings findings) throws IOException {
-    Path headings = folder.path().resolve(InputFile.HEADINGS.fileName());
-    Map<InputFile, Map<String, String>> own =
-        folder.has(InputFile.HEADINGS)
-            ? HeadingsFile.of(
-                JsonReader.read(headings, FileScan.of(headings)).object(), new Findings())
-            : Map.of();
+    Map<InputFile, Map<String, String>> own = headings(folder);
     Times times = Times.of(folder.plant().hours().dateFormat()).orElse(Times.iso());
     Path parent = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(folder.path());
     return new TableReader(InputFiles.in(parent), own, times, findings);
+  }
+
+  /** The plant's own headings by file. */
+  static Map<InputFile, Map<String, String>> headings(Folder folder) throws IOException {
+    if (!folder.has(InputFile.HEADINGS)) {
+      return Map.of();
+    }
+    Path headings = folder.path().resolve(InputFile.HEADINGS.fileName());
+    return HeadingsFile.of(
+        JsonReader.read(headings, FileScan.of(headings)).object(), new Findings());
   }
 }

@@ -46,7 +46,7 @@ public record LearnedLuck(Uncertainty uncertainty, Map<Source, String> learnt) {
     Optional<Robust> cycle = ratios(rows, r -> r.cycleS().ratio(), least);
     if (cycle.isPresent()) {
       luck = luck.withCycle(spread(cycle.get()));
-      learnt.put(Source.CYCLE, "cycles: " + words(cycle.get()));
+      learnt.put(Source.CYCLE, "cycles: " + words(cycle.get(), rows));
     }
     Optional<Robust> scrap = ratios(rows, r -> r.scrapPct().ratio(), least);
     if (scrap.isPresent()) {
@@ -55,14 +55,15 @@ public record LearnedLuck(Uncertainty uncertainty, Map<Source, String> learnt) {
           Source.SCRAP,
           String.format(
               Locale.ROOT,
-              "scrap: spread %.1f %% of what the plan allows (actuals.csv, %d runs)",
+              "scrap: spread %.1f %% of what the plan allows (%s, %d runs)",
               luck.scrapSpreadPct(),
+              name(rows),
               scrap.get().n()));
     }
     Optional<Robust> change = ratios(rows, r -> r.changeMin().ratio(), least);
     if (change.isPresent()) {
       luck = luck.withChange(spread(change.get()));
-      learnt.put(Source.CHANGE, "changes: " + words(change.get()));
+      learnt.put(Source.CHANGE, "changes: " + words(change.get(), rows));
     }
     Optional<Uncertainty> broken = breakdowns(luck, rows, least);
     if (broken.isPresent()) {
@@ -89,15 +90,16 @@ public record LearnedLuck(Uncertainty uncertainty, Map<Source, String> learnt) {
     return new Spread(PCT * of.middle(), PCT * of.spread() / of.middle());
   }
 
-  private static String words(Robust of) {
+  private static String words(Robust of, List<ActualRow> rows) {
     return String.format(
         Locale.ROOT,
-        "%.1f %% of the planned in the middle (95 %%: %.1f to %.1f), spread %.1f %% (actuals.csv,"
+        "%.1f %% of the planned in the middle (95 %%: %.1f to %.1f), spread %.1f %% (%s,"
             + " %d runs)",
         PCT * of.middle(),
         PCT * of.low(),
         PCT * of.high(),
         spread(of).spreadPct(),
+        name(rows),
         of.n());
   }
 
@@ -152,13 +154,19 @@ public record LearnedLuck(Uncertainty uncertainty, Map<Source, String> learnt) {
             : ", of its own for " + String.join(", ", names(luck.presses()));
     return String.format(
         Locale.ROOT,
-        "a press breaks down every %.1f h of running in the mean, repair %.0f min%s (actuals.csv,"
+        "a press breaks down every %.1f h of running in the mean, repair %.0f min%s (%s,"
             + " %d breakdowns in %.0f h; their spread is the plant's)",
         all.everyH(),
         all.repairMin(),
         own,
+        name(rows),
         Stood.of(rows).breakdowns(),
         Stood.of(rows).runH());
+  }
+
+  /** The file that they stand in. */
+  private static String name(List<ActualRow> rows) {
+    return rows.get(0).at().file();
   }
 
   private static List<String> names(List<PressBreakdown> presses) {

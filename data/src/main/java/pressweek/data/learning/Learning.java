@@ -20,8 +20,6 @@ import pressweek.data.files.PressRow;
 import pressweek.data.files.RecordedChangeRow;
 import pressweek.data.files.StandardRow;
 import pressweek.data.learning.Proposal.Figure;
-import pressweek.data.learning.Proposal.Verdict;
-import pressweek.data.problem.Setup;
 import pressweek.data.week.Standards;
 
 /**
@@ -33,13 +31,13 @@ public final class Learning {
   private final List<ActualRow> rows;
   private final Standards standards;
   private final Map<String, PressRow> presses = new HashMap<>();
-  private final int least;
+  private final Proposing proposing;
 
   private Learning(Folder folder, List<ActualRow> rows) {
     this.folder = folder;
     this.rows = byDate(rows, folder.plant().hours().zone());
     this.standards = new Standards(folder.floor().standards());
-    this.least = folder.plant().learnFromRuns();
+    this.proposing = new Proposing(folder.plant().learnFromRuns());
     folder.floor().presses().forEach(p -> presses.put(p.press(), p));
   }
 
@@ -47,12 +45,19 @@ public final class Learning {
    * What past runs say.
    *
    * @param proposals cycles and scrap by standard, then changes, then the plant's efficiency
-   * @param standards the rows of {@code standards.csv} with the proposals in them
+   * @param standards the rows of {@code standards.csv} with the proposals in them, new ones last
+   * @param changes those of {@code changes_recorded.csv}, new ones last
+   * @param efficiencyPct the plant's efficiency as proposed; empty where it stays
    */
-  public record Learned(List<Proposal> proposals, List<StandardRow> standards) {
+  public record Learned(
+      List<Proposal> proposals,
+      List<StandardRow> standards,
+      List<RecordedChangeRow> changes,
+      OptionalDouble efficiencyPct) {
     public Learned {
       proposals = List.copyOf(proposals);
       standards = List.copyOf(standards);
+      changes = List.copyOf(changes);
     }
   }
 
@@ -77,28 +82,36 @@ public final class Learning {
         .forEach(
             (row, runs) -> {
               Optional<Proposal> cycle =
-                  propose(
+                  proposing.propose(
                       Figure.CYCLE,
                       words(row),
                       where(row),
                       row.at().line() == 0
                           ? OptionalDouble.empty()
                           : OptionalDouble.of(row.cycleS()),
-                      values(runs, r -> r.cycleS().real()));
+                      Proposing.values(runs, r -> r.cycleS().real()));
               Optional<Proposal> scrap =
-                  propose(
+                  proposing.propose(
                       Figure.SCRAP,
                       words(row),
                       where(row),
                       OptionalDouble.of(row.scrapPct().orElse(folder.plant().run().scrapPct())),
-                      values(runs, r -> r.scrapPct().real()));
+                      Proposing.values(runs, r -> r.scrapPct().real()));
+              boolean hasRow = row.at().line() > 0 || cycle.filter(Proposal::changes).isPresent();
+              Optional<Proposal> kept = hasRow ? scrap : scrap.map(Proposal::withoutRow);
               cycle.ifPresent(proposals::add);
-              scrap.ifPresent(proposals::add);
-              revise(revised, row, cycle, scrap);
+              kept.ifPresent(proposals::add);
+              revise(revised, row, cycle, kept);
             });
-    changes(proposals);
-    efficiency(proposals);
-    return new Learned(proposals, revised);
+    List<RecordedChangeRow> changes =
+        new LearnedChanges(folder.floor().recordedChanges(), proposing).learn(rows, proposals);
+    Optional<Proposal> efficiency = efficiency();
+    efficiency.ifPresent(proposals::add);
+    return new Learned(proposals, revised, changes, changed(efficiency));
+  }
+
+  private static OptionalDouble changed(Optional<Proposal> proposal) {
+    return proposal.filter(Proposal::changes).stream().mapToDouble(Proposal::proposed).findFirst();
   }
 
   private <K> Map<K, List<ActualRow>> groups(Function<ActualRow, K> key) {
@@ -139,41 +152,6 @@ public final class Learning {
     return row.at().line() == 0 ? "" : row.at().toString();
   }
 
-  private static double[] values(List<ActualRow> rows, Function<ActualRow, OptionalDouble> value) {
-    return rows.stream()
-        .map(value)
-        .filter(OptionalDouble::isPresent)
-        .mapToDouble(OptionalDouble::getAsDouble)
-        .toArray();
-  }
-
-  private Optional<Proposal> propose(
-      Figure figure, String what, String where, OptionalDouble old, double[] values) {
-    if (values.length == 0) {
-      return Optional.empty();
-    }
-    Robust found = Robust.of(values);
-    Optional<Double> now = old.isPresent() ? Optional.of(old.getAsDouble()) : Optional.empty();
-    Proposal proposal =
-        new Proposal(figure, what, where, now, found, verdict(found, now, values.length));
-    boolean same = now.isPresent() && now.get() == proposal.proposed();
-    return Optional.of(
-        same && proposal.changes()
-            ? new Proposal(figure, what, where, now, found, Verdict.STAYS)
-            : proposal);
-  }
-
-  private Verdict verdict(Robust found, Optional<Double> old, int runs) {
-    if (runs < least) {
-      return Verdict.TOO_FEW;
-    }
-    if (old.isEmpty()) {
-      return Verdict.NEW;
-    }
-    boolean within = found.low() <= old.get() && old.get() <= found.high();
-    return within ? Verdict.STAYS : Verdict.REVISED;
-  }
-
   private static void revise(
       List<StandardRow> revised,
       StandardRow row,
@@ -182,7 +160,7 @@ public final class Learning {
     Optional<Proposal> changed = cycle.filter(Proposal::changes);
     Optional<Proposal> scrapped = scrap.filter(Proposal::changes);
     boolean isNew = row.at().line() == 0;
-    if (changed.isEmpty() && (isNew || scrapped.isEmpty())) {
+    if (changed.isEmpty() && scrapped.isEmpty()) {
       return;
     }
     StandardRow other =
@@ -204,65 +182,14 @@ public final class Learning {
     }
   }
 
-  private record Exchange(String press, Setup from, Setup to) {}
-
-  private void changes(List<Proposal> proposals) {
-    groups(row -> new Exchange(row.press(), row.from(), row.to()))
-        .forEach(
-            (change, runs) -> {
-              if (change.from().mold().isEmpty()) {
-                return;
-              }
-              Optional<RecordedChangeRow> recorded = recorded(change);
-              double[] planned = values(runs, r -> r.changeMin().planned());
-              OptionalDouble old =
-                  recorded.isPresent()
-                      ? OptionalDouble.of(recorded.get().minutes())
-                      : planned.length == 0
-                          ? OptionalDouble.empty()
-                          : OptionalDouble.of(Robust.median(planned));
-              propose(
-                      Figure.CHANGE,
-                      words(change),
-                      recorded.map(r -> r.at().toString()).orElse(""),
-                      old,
-                      values(runs, r -> r.changeMin().real()))
-                  .ifPresent(proposals::add);
-            });
-  }
-
-  private Optional<RecordedChangeRow> recorded(Exchange change) {
-    return folder.floor().recordedChanges().stream()
-        .filter(r -> r.press().isEmpty() || r.press().equals(change.press()))
-        .filter(r -> matches(r.from(), change.from()) && matches(r.to(), change.to()))
-        .findFirst();
-  }
-
-  private static boolean matches(Setup row, Setup found) {
-    return (row.mold().isEmpty() || row.mold().equals(found.mold()))
-        && (row.resin().isEmpty() || row.resin().equals(found.resin()))
-        && (row.colour().isEmpty() || row.colour().equals(found.colour()));
-  }
-
-  private static String words(Exchange change) {
-    return "press %s: %s to %s".formatted(change.press(), words(change.from()), words(change.to()));
-  }
-
-  private static String words(Setup setup) {
-    List<String> parts = new ArrayList<>(List.of(setup.mold()));
-    List.of(setup.resin(), setup.colour()).stream().filter(t -> !t.isEmpty()).forEach(parts::add);
-    return String.join(" ", parts);
-  }
-
-  private void efficiency(List<Proposal> proposals) {
-    propose(
-            Figure.EFFICIENCY,
-            "the plant",
-            folder.plant().gave("efficiency_pct")
-                ? folder.plant().at("efficiency_pct").toString()
-                : InputFile.PLANT.fileName() + " (plant estimate)",
-            OptionalDouble.of(folder.plant().efficiencyPct()),
-            values(rows, ActualRow::efficiencyPct))
-        .ifPresent(proposals::add);
+  private Optional<Proposal> efficiency() {
+    return proposing.propose(
+        Figure.EFFICIENCY,
+        "the plant",
+        folder.plant().gave("efficiency_pct")
+            ? folder.plant().at("efficiency_pct").toString()
+            : InputFile.PLANT.fileName() + " (plant estimate)",
+        OptionalDouble.of(folder.plant().efficiencyPct()),
+        Proposing.values(rows, ActualRow::efficiencyPct));
   }
 }

@@ -46,7 +46,9 @@ public record Proposal(
     /** The figure is revised. */
     REVISED,
     /** There is no figure yet, and one is proposed. */
-    NEW
+    NEW,
+    /** There is no row that could hold the figure, and too little is known for a new one. */
+    NO_ROW
   }
 
   /** The figure that is proposed: one decimal, whole minutes for a change. */
@@ -54,6 +56,11 @@ public record Proposal(
     return figure == Figure.CHANGE
         ? Math.rint(found.middle())
         : Math.rint(found.middle() * 10) / 10;
+  }
+
+  /** The same where there is no row that it could be changed in. */
+  Proposal withoutRow() {
+    return changes() ? new Proposal(figure, what, where, old, found, Verdict.NO_ROW) : this;
   }
 
   /** True when something is to be changed. */

@@ -12,8 +12,19 @@ sealed interface Attempt<T> {
   /** The step is done. */
   record Done<T>(T value) implements Attempt<T> {}
 
-  /** The line cannot be planned: why, and what would cure it. */
-  record Stopped<T>(String reason, String cure) implements Attempt<T> {}
+  /**
+   * The line cannot be planned.
+   *
+   * @param reason why
+   * @param cure what would cure it
+   * @param column column of the order line whose value cannot be right; empty where it is not said
+   *     to be one
+   */
+  record Stopped<T>(String reason, String cure, String column) implements Attempt<T> {
+    Stopped(String reason, String cure) {
+      this(reason, cure, "");
+    }
+  }
 
   /** The next step, if this one is done. */
   default <U> Attempt<U> then(Function<T, Attempt<U>> next) {
@@ -21,6 +32,6 @@ sealed interface Attempt<T> {
       return next.apply(done.value());
     }
     Stopped<T> stopped = (Stopped<T>) this;
-    return new Stopped<>(stopped.reason(), stopped.cure());
+    return new Stopped<>(stopped.reason(), stopped.cure(), stopped.column());
   }
 }

@@ -76,7 +76,8 @@ final class CoreLines {
     Quantity quantity = new Quantity(taken, fromStock, made, open - fromStock);
     Attempt<LineReader.Line> first = lines.read(core, quantity);
     if (first instanceof Stopped<LineReader.Line> stopped) {
-      return new Stopped<>("core " + core.item() + ": " + stopped.reason(), stopped.cure());
+      return new Stopped<>(
+          "core " + core.item() + ": " + stopped.reason(), stopped.cure(), stopped.column());
     }
     LineReader.Line line = ((Done<LineReader.Line>) first).value();
     List<Job> jobs = new ArrayList<>();

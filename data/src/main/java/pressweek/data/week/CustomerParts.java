@@ -35,7 +35,8 @@ final class CustomerParts {
     if (rows.isEmpty()) {
       return new Stopped<>(
           "customer part \"%s\" is not in customer_parts.csv".formatted(order.customerPart()),
-          "add it to customer_parts.csv, or give the item code in orders.csv");
+          "add it to customer_parts.csv, or give the item code in orders.csv",
+          "customer_part");
     }
     List<CustomerPartRow> own =
         rows.stream().filter(row -> key(row.customer()).equals(key(order.customer()))).toList();
@@ -48,7 +49,8 @@ final class CustomerParts {
                   order.customerPart(),
                   rows.stream().map(CustomerPartRow::customer).collect(Collectors.joining(", ")),
                   order.customer()),
-          "add it to customer_parts.csv for this customer, or correct the order line");
+          "add it to customer_parts.csv for this customer, or correct the order line",
+          "customer_part");
     }
     return revised(order, theirs);
   }
@@ -75,6 +77,7 @@ final class CustomerParts {
                 .formatted(order.customerPart(), known)
             : "revision \"%s\" of customer part \"%s\" is not in customer_parts.csv; known: %s"
                 .formatted(order.revision(), order.customerPart(), known),
-        "ask the customer, then correct the order line or customer_parts.csv");
+        "ask the customer, then correct the order line or customer_parts.csv",
+        "customer_part");
   }
 }

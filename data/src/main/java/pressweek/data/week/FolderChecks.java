@@ -9,12 +9,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import pressweek.data.declared.KnownNeeds;
 import pressweek.data.files.At;
 import pressweek.data.files.Folder;
 import pressweek.data.files.InputFile;
 import pressweek.data.files.InsertRow;
 import pressweek.data.files.LotRow;
 import pressweek.data.files.MoldRow;
+import pressweek.data.files.OrderRow;
 import pressweek.data.files.RecordRow;
 import pressweek.data.files.RunningRow;
 import pressweek.data.problem.Component;
@@ -45,6 +47,25 @@ final class FolderChecks {
     reservations(jobs);
     wholeInParts(jobs);
     records();
+    needs();
+  }
+
+  /** A demand that nothing could meet; of a scenario's own making it is more than a line's. */
+  private void needs() {
+    KnownNeeds known = KnownNeeds.of(folder);
+    for (OrderRow order : folder.demand().orders()) {
+      for (String need : order.needs()) {
+        known
+            .fault(need)
+            .ifPresent(
+                fault ->
+                    folder
+                        .made(order.id(), "needs")
+                        .ifPresentOrElse(
+                            at -> notes.error(at, "needs", "needs " + fault),
+                            () -> notes.warning(order.at(), "needs", "needs " + fault)));
+      }
+    }
   }
 
   /** A mold is in one press, and an order line runs in one press. */

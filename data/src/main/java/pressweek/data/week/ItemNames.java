@@ -42,7 +42,8 @@ final class ItemNames {
   private static Attempt<OrderRow> unread() {
     return new Stopped<>(
         "the item is said in words, and there is no guide.json to read them by",
-        "give the item code, or write a guide");
+        "give the item code, or write a guide",
+        "words");
   }
 
   /** The line with an item code: its own, that of its words, or of the customer's part number. */
@@ -72,7 +73,8 @@ final class ItemNames {
     String code = best.code().isEmpty() ? "" : " (read as " + best.code() + ")";
     return new Stopped<>(
         "words \"" + shown(order.words()) + "\"" + code + ": " + String.join("; ", open),
-        "ask the customer, then give the item code in orders.csv");
+        "ask the customer, then give the item code in orders.csv",
+        "words");
   }
 
   /** Numbers of pieces in the words that are not the line's. */

@@ -125,7 +125,8 @@ final class ItemReader {
     }
     return new Stopped<>(
         String.join("; ", answer.faults()),
-        "correct the item code, or give mold, insert, resin and colour in the order line");
+        "correct the item code, or give mold, insert, resin and colour in the order line",
+        "item");
   }
 
   /** True when the order line itself says all that a code would. */
@@ -169,7 +170,8 @@ final class ItemReader {
       }
       Attempt<InsertRow> found = inserts.byId(piece.insert());
       if (found instanceof Stopped<InsertRow> stopped) {
-        return new Stopped<>(stopped.reason(), stopped.cure());
+        String column = origin == Origin.ORDER ? "insert" : "";
+        return new Stopped<>(stopped.reason(), stopped.cure(), column);
       }
       InsertRow row = ((Done<InsertRow>) found).value();
       needs.add(need(row, piece.pieces()));

@@ -90,7 +90,8 @@ final class LineReader {
     if (!resin.isEmpty() && !shop.resins().isEmpty() && !shop.resins().containsKey(resin)) {
       return new Stopped<>(
           Notes.unknown("resin", resin, "resins.csv", shop.resins().keySet()),
-          "add the resin to resins.csv, or correct the order line");
+          "add the resin to resins.csv, or correct the order line",
+          order.resin().isEmpty() ? "" : "resin");
     }
     Set<String> needs = Needs.of(order.needs(), item.item());
     int neededMin = Math.max(shop.clock().startMin(), shop.clock().due(order.due()));

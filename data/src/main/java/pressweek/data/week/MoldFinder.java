@@ -60,7 +60,8 @@ final class MoldFinder {
       return mold == null
           ? new Stopped<>(
               Notes.unknown("mold", named, "molds.csv", byId.keySet()),
-              "correct the mold in the order line, or add it to molds.csv")
+              "correct the mold in the order line, or add it to molds.csv",
+              "mold")
           : new Done<>(List.of(mold));
     }
     Set<Mold> makers = new LinkedHashSet<>();
@@ -74,7 +75,7 @@ final class MoldFinder {
     String head = item.value(Item.HEAD);
     String what = head.isEmpty() ? "item " + item.item().code() : "head " + head;
     if (makers.isEmpty()) {
-      return new Stopped<>("no mold makes " + what, CURE);
+      return new Stopped<>("no mold makes " + what, CURE, head.isEmpty() ? "item" : "");
     }
     List<String> objections =
         makers.stream()

@@ -166,6 +166,7 @@ public final class Week {
                 order.quantity(),
                 stopped.reason(),
                 stopped.cure()));
+        fault(order, stopped);
       }
     }
     return named;
@@ -190,7 +191,20 @@ public final class Week {
               still.needed(),
               stopped.reason(),
               stopped.cure()));
+      fault(order, stopped);
     }
+  }
+
+  /** A value that a scenario made has to be right; one of the folder leaves its line unplaced. */
+  private void fault(OrderRow order, Stopped<?> stopped) {
+    folder
+        .made(order.id(), stopped.column())
+        .ifPresent(
+            at ->
+                notes.error(
+                    at,
+                    stopped.column(),
+                    "order %s: %s; %s".formatted(order.id(), stopped.reason(), stopped.cure())));
   }
 
   /** What the plant's own figures leave unchecked touches every line. */

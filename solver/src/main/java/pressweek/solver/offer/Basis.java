@@ -15,6 +15,7 @@ import pressweek.data.problem.Job;
 import pressweek.data.problem.Problem;
 import pressweek.solver.Finishing;
 import pressweek.solver.Planner;
+import pressweek.solver.StopSign;
 import pressweek.solver.Watcher;
 import pressweek.solver.audit.Audit;
 import pressweek.solver.audit.Finding;
@@ -46,11 +47,12 @@ public record Basis(Plan standing, Plan cheapest, List<Later> drifted) {
    * @param plan the plan
    * @param left what is left of its week; the plan's own problem where nothing has begun
    * @param each how long the search for the cheapest plan may take; its seed
+   * @param stop ends that search
    */
-  public static Basis of(Plan plan, Problem left, Settings each) {
+  public static Basis of(Plan plan, Problem left, Settings each, StopSign stop) {
     Plan unbound = plan.with(unbound(plan));
     if (left.equals(plan.problem())) {
-      return new Basis(unbound, cheapest(unbound, each), List.of());
+      return new Basis(unbound, cheapest(unbound, each, stop), List.of());
     }
     Set<String> ids = left.jobs().stream().map(Job::id).collect(Collectors.toSet());
     Plan before =
@@ -66,7 +68,7 @@ public record Basis(Plan standing, Plan cheapest, List<Later> drifted) {
         drifted = of;
       }
     }
-    return new Basis(standing, cheapest(standing, each), drifted);
+    return new Basis(standing, cheapest(standing, each, stop), drifted);
   }
 
   private record Stood(Plan plan, List<Later> drifted) {}
@@ -101,10 +103,16 @@ public record Basis(Plan standing, Plan cheapest, List<Later> drifted) {
     return Finishing.of(plan.head(), Replay.of(left, kept), plan);
   }
 
-  private static Plan cheapest(Plan standing, Settings each) {
+  private static Plan cheapest(Plan standing, Settings each, StopSign stop) {
+    if (stop.isGiven()) {
+      return standing;
+    }
     Problem problem = standing.problem();
+    Planner planner = new Planner(problem);
     Plan found =
-        new Planner(problem).plan(head(standing, each), Optional.of(standing), Watcher.NONE);
+        stop.heeding(
+            planner::stop,
+            () -> planner.plan(head(standing, each), Optional.of(standing), Watcher.NONE));
     Plan carried = Finishing.of(standing.head(), Replay.of(problem, found), standing);
     boolean better = carried.figures().avoidableCost() < standing.figures().avoidableCost();
     return better

@@ -23,16 +23,21 @@ final class Bests {
   private final Best unharmed = new Best(SOONEST, Offer::harmsNobody);
   private final Best soonest = new Best(SOONEST, offer -> true);
   private final Best byNeed;
+  private final Best inTime;
 
   /** Best offers where the line is needed by a time. */
   Bests(int needMin) {
     byNeed = new Best(CHEAPEST, offer -> offer.readyMin() <= needMin);
+    inTime = new Best(CHEAPEST, offer -> offer.readyMin() <= needMin && offer.harmsNobody());
   }
 
+  /** Counts an offer among the best; it is audited once, if it is better by any measure. */
   void take(Offer offer, Before before) {
-    unharmed.take(offer, before);
-    soonest.take(offer, before);
-    byNeed.take(offer, before);
+    Audited audited = new Audited(offer, before);
+    unharmed.take(audited);
+    soonest.take(audited);
+    byNeed.take(audited);
+    inTime.take(audited);
   }
 
   Optional<Offer> unharmed() {
@@ -45,6 +50,11 @@ final class Bests {
 
   Optional<Offer> byNeed() {
     return byNeed.offer();
+  }
+
+  /** The cheapest that is ready by the time of need with nobody made late. */
+  Optional<Offer> inTime() {
+    return inTime.offer();
   }
 
   /** Those that differ. */
@@ -70,13 +80,32 @@ final class Bests {
       return found.stream().findFirst();
     }
 
-    /** What breaks a rule is found out last, since an audit takes longer than all else here. */
-    void take(Offer other, Before before) {
-      boolean better = found.isEmpty() || order.compare(other, found.get(0)) < 0;
-      if (better && suits.test(other)) {
-        Offer audited = before.audited(other);
-        found = audited.findings().isEmpty() ? List.of(audited) : found;
+    /** What breaks a rule is found out last, since an audit takes longer than a comparison. */
+    void take(Audited other) {
+      boolean better = found.isEmpty() || order.compare(other.offer, found.get(0)) < 0;
+      if (better && suits.test(other.offer)) {
+        Offer whole = other.whole();
+        found = whole.findings().isEmpty() ? List.of(whole) : found;
       }
+    }
+  }
+
+  /** An offer that is audited when that is asked for. */
+  private static final class Audited {
+    private final Offer offer;
+    private final Before before;
+    private List<Offer> whole = List.of();
+
+    Audited(Offer offer, Before before) {
+      this.offer = offer;
+      this.before = before;
+    }
+
+    Offer whole() {
+      if (whole.isEmpty()) {
+        whole = List.of(before.audited(offer));
+      }
+      return whole.get(0);
     }
   }
 }

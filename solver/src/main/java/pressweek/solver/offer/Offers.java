@@ -13,6 +13,8 @@ import pressweek.data.problem.Unplaced;
  * @param noPlace why it finds no place; empty where it finds one
  * @param tried places that were tried, each by carrying the plan out anew
  * @param searches searches beside them
+ * @param cutShort whether it was stopped before its end: what is missing may be found yet, and what
+ *     is there may be later or dearer than need be
  */
 public record Offers(
     Optional<Offer> unharmed,
@@ -20,4 +22,17 @@ public record Offers(
     Optional<Offer> soonest,
     Optional<Unplaced> noPlace,
     int tried,
-    int searches) {}
+    int searches,
+    boolean cutShort) {
+  /** Nothing found. */
+  static Offers none(int tried, int searches, boolean cutShort) {
+    return new Offers(
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        tried,
+        searches,
+        cutShort);
+  }
+}

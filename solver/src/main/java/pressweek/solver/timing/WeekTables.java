@@ -346,6 +346,13 @@ public final class WeekTables {
     }
   }
 
+  /** Overtime shifts that a plan may open, by start. */
+  public List<PlantWide.Opened> overtime() {
+    return shifts.overtime().stream()
+        .map(w -> new PlantWide.Opened(w.shift().name(), w.from(), w.to()))
+        .toList();
+  }
+
   /** How many overtime shifts a plan may open. */
   public int overtimeShifts() {
     return shifts.overtime().size();

@@ -15,11 +15,12 @@ import pressweek.data.problem.Option;
 import pressweek.data.problem.Press;
 import pressweek.data.problem.Problem;
 import pressweek.data.problem.Shift;
+import pressweek.data.problem.Unplaced;
 
 /**
  * What could cure a line, by the causes for which it, and what is before it on its press, waits.
  */
-final class Candidates {
+public final class Candidates {
   private final Problem problem;
   private final HourChanges hours;
   private final FloorChanges floor;
@@ -33,6 +34,27 @@ final class Candidates {
     stock = new StockChanges(problem);
   }
 
+  /**
+   * What could help a line of a plan: by its chain of waits where it has a run, else by what it
+   * lacks.
+   *
+   * @param plan the plan
+   * @param job a job of its problem
+   */
+  public static List<PlantChange> of(Plan plan, Job job) {
+    Optional<Run> run = plan.runs().stream().filter(r -> r.job().equals(job.id())).findFirst();
+    return run.map(r -> of(plan, job, r, WaitChain.of(plan, r)))
+        .orElseGet(
+            () ->
+                of(
+                    plan,
+                    job,
+                    plan.unplaced().stream()
+                        .filter(line -> line.id().equals(job.id()))
+                        .findFirst()
+                        .flatMap(Unplaced::lacks)));
+  }
+
   /** What could cure a line that has a run, by its chain of waits. */
   static List<PlantChange> of(Plan plan, Job job, Run run, List<Stretch> chain) {
     Candidates candidates = new Candidates(plan.problem());
@@ -41,6 +63,7 @@ final class Candidates {
     }
     candidates.press(run.press());
     candidates.add(candidates.floor.secondMold(run.mold()));
+    candidates.floor.qualified(run.press(), run.mold()).forEach(candidates::add);
     candidates.otherPresses(job);
     return candidates.all();
   }
@@ -57,6 +80,7 @@ final class Candidates {
       candidates.add(candidates.floor.back(Downtime.Kind.MOLD, option.mold()));
       candidates.add(candidates.floor.serviced(option.mold()));
       candidates.add(candidates.floor.secondMold(option.mold()));
+      candidates.floor.qualified(option.press(), option.mold()).forEach(candidates::add);
     }
     candidates.otherPresses(job);
     for (Shift shift : plan.problem().plant().hours().shifts()) {

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import pressweek.data.problem.Arrangements;
+import pressweek.data.problem.Barrel;
 import pressweek.data.problem.CountedThing;
 import pressweek.data.problem.Downtime;
 import pressweek.data.problem.Drying;
@@ -12,6 +15,7 @@ import pressweek.data.problem.Job;
 import pressweek.data.problem.Mold;
 import pressweek.data.problem.MoldService;
 import pressweek.data.problem.Option;
+import pressweek.data.problem.Press;
 import pressweek.data.problem.Problem;
 
 /** What a plant could change about presses, molds, tooling, devices and dryers. */
@@ -78,15 +82,76 @@ final class FloorChanges {
         });
   }
 
+  /**
+   * Presses like one that runs a mold, qualified for the mold as well: of the same build and size,
+   * and none for which the plant has ruled it out. There it runs as it does on the one.
+   */
+  List<PlantChange> qualified(String press, String mold) {
+    Optional<Press> as =
+        problem.floor().presses().stream().filter(p -> p.id().equals(press)).findFirst();
+    Set<String> never =
+        problem.floor().molds().stream()
+            .filter(m -> m.id().equals(mold))
+            .flatMap(m -> m.runsOn().never().stream())
+            .collect(Collectors.toSet());
+    Set<String> may =
+        problem.jobs().stream()
+            .flatMap(j -> j.options().stream())
+            .filter(o -> o.mold().equals(mold))
+            .map(Option::press)
+            .collect(Collectors.toSet());
+    return problem.floor().presses().stream()
+        .filter(p -> as.isPresent() && isLike(p, as.get()))
+        .map(Press::id)
+        .filter(p -> !may.contains(p) && !never.contains(p))
+        .map(p -> qualified(mold, press, p))
+        .toList();
+  }
+
+  /** Whether a press takes all that another one takes, and makes it as fast. */
+  private static boolean isLike(Press press, Press as) {
+    Press.Build build = press.build();
+    Press.Build other = as.build();
+    boolean barrel =
+        build.barrel() == other.barrel()
+            || (build.barrel() == Barrel.WEAR_RESISTANT && other.barrel() == Barrel.STANDARD);
+    return barrel
+        && build.orientation() == other.orientation()
+        && build.table() == other.table()
+        && build.lowerHalves() == other.lowerHalves()
+        && press.size().equals(as.size());
+  }
+
+  private PlantChange qualified(String mold, String as, String press) {
+    List<Job> jobs = new ArrayList<>();
+    for (Job job : problem.jobs()) {
+      List<Option> options = new ArrayList<>(job.options());
+      job.options().stream()
+          .filter(o -> o.mold().equals(mold) && o.press().equals(as))
+          .map(o -> moved(o, press, mold))
+          .forEach(options::add);
+      jobs.add(with(job, options));
+    }
+    return new PlantChange(
+        "press %s qualified for mold %s, as %s is".formatted(press, mold, as),
+        problem.withJobs(jobs));
+  }
+
+  private static Option moved(Option o, String press, String mold) {
+    return new Option(press, mold, o.tooling(), o.making(), o.pace(), o.standing(), o.notes());
+  }
+
   private static Job with(Job job, String mold, String copy) {
     List<Option> options = new ArrayList<>(job.options());
     for (Option o : job.options()) {
       if (o.mold().equals(mold)) {
-        options.add(
-            new Option(
-                o.press(), copy, o.tooling(), o.making(), o.pace(), o.standing(), o.notes()));
+        options.add(moved(o, o.press(), copy));
       }
     }
+    return with(job, options);
+  }
+
+  private static Job with(Job job, List<Option> options) {
     return new Job(
         job.line(),
         job.item(),

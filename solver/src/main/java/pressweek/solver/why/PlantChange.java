@@ -8,4 +8,4 @@ import pressweek.data.problem.Problem;
  * @param words what, as a scheduler would say it
  * @param problem the week with it
  */
-record PlantChange(String words, Problem problem) {}
+public record PlantChange(String words, Problem problem) {}

@@ -27,8 +27,13 @@ public final class Reordering {
    * @param plan what stands; its problem is the one that counts
    */
   public Reordering(Plan plan) {
+    this(plan, new WeekTables(plan.problem()));
+  }
+
+  /** The same by tables of its problem that are at hand. */
+  public Reordering(Plan plan, WeekTables tables) {
     this.plan = plan;
-    week = new WeekTables(plan.problem());
+    week = tables;
     standing = Replay.of(plan.problem(), plan, week);
   }
 

@@ -58,8 +58,8 @@ public final class Replay {
     return of(problem, plan, new WeekTables(problem));
   }
 
-  /** The same by tables that are at hand. */
-  static Plan of(Problem problem, Plan plan, WeekTables week) {
+  /** The same by tables of the problem that are at hand. */
+  public static Plan of(Problem problem, Plan plan, WeekTables week) {
     Replay replay = new Replay(problem, week);
     replay.fill(plan, Optional.empty());
     return replay.carryOut(plan, -1);

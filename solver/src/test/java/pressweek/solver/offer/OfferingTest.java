@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import pressweek.data.plan.Plan;
 import pressweek.data.plan.Rule;
@@ -28,6 +29,7 @@ import pressweek.data.problem.SmallPlant;
 import pressweek.data.problem.Unplaced;
 import pressweek.solver.DrawnWeeks;
 import pressweek.solver.Plans;
+import pressweek.solver.StopSign;
 import pressweek.solver.audit.Audit;
 import pressweek.solver.repair.Repair;
 import pressweek.solver.why.Reordering;
@@ -66,8 +68,8 @@ final class OfferingTest {
   }
 
   private static Offers offers(Problem problem, JobBuilder line, int needMin) {
-    Basis basis = Basis.of(Plans.of(problem, 30, 1), problem, FEW);
-    return Offering.of(basis, with(problem, line), needMin, FEW);
+    Basis basis = Basis.of(Plans.of(problem, 30, 1), problem, FEW, new StopSign());
+    return Offering.of(basis, with(problem, line), needMin, FEW, new StopSign());
   }
 
   @Test
@@ -143,9 +145,44 @@ final class OfferingTest {
   @Test
   void aProblemWithoutANewLineIsRefused() {
     Problem problem = byHand().build();
-    Basis basis = Basis.of(Plans.of(problem, 30, 1), problem, FEW);
-    assertThatThrownBy(() -> Offering.of(basis, problem, MONDAY, FEW))
+    Basis basis = Basis.of(Plans.of(problem, 30, 1), problem, FEW, new StopSign());
+    assertThatThrownBy(() -> Offering.of(basis, problem, MONDAY, FEW, new StopSign()))
         .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void stoppedAtOnceItTriesNothingAndDoesNotSayThatThereIsNoPlace() {
+    Problem problem = byHand().build();
+    StopSign stop = new StopSign();
+    stop.give();
+    Basis basis = Basis.of(Plans.of(problem, 30, 1), problem, FEW, stop);
+    Problem more = with(problem, job("N").on("P1", "M1", 301));
+    Offers offers = Offering.of(basis, more, MONDAY, FEW, stop);
+    assertThat(offers).isEqualTo(Offers.none(0, 0, true));
+    assertThat(basis.cheapest()).isEqualTo(basis.standing());
+  }
+
+  @Test
+  void stoppedAmidThePlacesItOffersTheBestOfThoseTried() {
+    Problem problem = byHand().build();
+    Basis basis = Basis.of(Plans.of(problem, 30, 1), problem, FEW, new StopSign());
+    Problem more = with(problem, job("N").on("P1", "M1", 301));
+    for (int places = 1; places <= 3; places++) {
+      Offers offers = Offering.of(basis, more, MONDAY, FEW, after(places));
+      assertThat(offers.tried()).isEqualTo(places);
+      assertThat(offers.searches()).isZero();
+      assertThat(offers.cutShort()).isTrue();
+      // The first place makes A late, the second B no longer, the last one nobody.
+      assertThat(offers.byNeed().orElseThrow().readyMin()).isEqualTo(START + 301);
+      assertThat(offers.unharmed().isPresent()).isEqualTo(places > 1);
+    }
+    assertThat(Offering.of(basis, more, MONDAY, FEW, new StopSign()).cutShort()).isFalse();
+  }
+
+  /** A sign that stands once it has been asked so many times. */
+  private static StopSign after(int times) {
+    AtomicInteger asked = new AtomicInteger();
+    return new StopSign(() -> asked.getAndIncrement() >= times);
   }
 
   @Test
@@ -154,12 +191,12 @@ final class OfferingTest {
     int paid = 0;
     for (long seed = 1; seed <= WEEKS; seed++) {
       Problem problem = DrawnWeeks.arranged(seed);
-      Basis basis = Basis.of(Plans.of(problem, 30, seed), problem, FEW);
+      Basis basis = Basis.of(Plans.of(problem, 30, seed), problem, FEW, new StopSign());
       Plan standing = basis.standing();
       assertThat(standing.runs()).isEqualTo(Plans.of(problem, 30, seed).runs());
       Problem more = more(problem, (int) seed);
       int need = problem.plant().hours().startMin() + 2 * DAY;
-      Offers offers = Offering.of(basis, more, need, FEW);
+      Offers offers = Offering.of(basis, more, need, FEW, new StopSign());
       offers.unharmed().ifPresent(o -> assertThat(lateness(o.plan(), standing)).isEmpty());
       unharmed += offers.unharmed().isPresent() ? 1 : 0;
       offers.byNeed().ifPresent(o -> assertThat(o.readyMin()).isLessThanOrEqualTo(need));
@@ -179,11 +216,11 @@ final class OfferingTest {
   void aLineWithoutAPlaceLosesNoneAndIsNamedWhereItFindsOne() {
     Problem problem = byHand().build();
     Plan plan = without(Plans.of(problem, 30, 1), "B");
-    Basis basis = Basis.of(plan, problem, FEW);
+    Basis basis = Basis.of(plan, problem, FEW, new StopSign());
     assertThat(jobs(basis.standing())).containsExactly("A/1");
     assertThat(basis.saves()).isPositive();
     Problem more = with(problem, job("N").on("P1", "M1", 301));
-    Offers offers = Offering.of(basis, more, MONDAY, FEW);
+    Offers offers = Offering.of(basis, more, MONDAY, FEW, new StopSign());
     assertThat(all(offers)).isNotEmpty();
     for (Offer offer : all(offers)) {
       Price price = offer.price();
@@ -207,7 +244,7 @@ final class OfferingTest {
       Plan plan = without(whole, last.get().job());
       Problem rest = Repair.of(plan, List.of(), Optional.empty(), now).problem();
       assertThat(rest.jobs().stream().map(Job::id)).contains(last.get().job());
-      Basis basis = Basis.of(plan, rest, FEW);
+      Basis basis = Basis.of(plan, rest, FEW, new StopSign());
       assertThat(jobs(plan)).as("seed %d", seed).containsAll(jobs(basis.standing()));
       left++;
     }

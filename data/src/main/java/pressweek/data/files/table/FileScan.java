@@ -32,6 +32,11 @@ public record FileScan(String sha256, Content content, int oddLine, long size) {
     /** Not text. */
     BINARY;
 
+    /** True for text in two bytes a character. */
+    public boolean wide() {
+      return this == UTF_16LE || this == UTF_16BE;
+    }
+
     /** True for text. */
     public boolean text() {
       return this != ZIP && this != BINARY;

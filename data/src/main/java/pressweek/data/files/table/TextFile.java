@@ -18,7 +18,8 @@ public final class TextFile {
     return new BufferedReader(new InputStreamReader(Files.newInputStream(file), charset(content)));
   }
 
-  private static Charset charset(FileScan.Content content) {
+  /** The character set of a text. */
+  public static Charset charset(FileScan.Content content) {
     return switch (content) {
       case UTF_16LE -> StandardCharsets.UTF_16LE;
       case UTF_16BE -> StandardCharsets.UTF_16BE;
