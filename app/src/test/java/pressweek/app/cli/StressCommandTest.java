@@ -180,7 +180,7 @@ final class StressCommandTest {
     Path mine = folder.resolve("standards.csv");
     Ran refused = Ran.pressweek("learn", folder.toString(), "--out", mine.toString());
     assertThat(refused.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
-    assertThat(refused.err()).contains("is the folder's own");
+    assertThat(refused.err()).contains("standards.csv is a file; expected a folder");
   }
 
   @Test
