@@ -31,7 +31,7 @@ class StockTest {
 
   @Test
   void auditAgreesOnDrawnPlants() {
-    assertThat(findings(1, 21, 30)).isEmpty();
+    assertThat(findings(1, 13, 30)).isEmpty();
     assertThat(waits).isPositive();
     assertThat(fromExpiring).isPositive();
     assertThat(leftOut).isPositive();
