@@ -27,7 +27,7 @@ function useChecked(text) {
     const timer = setTimeout(() => {
       api('POST', '/api/scenarios/check', { text }).then(
         (answer) => mine && setFound({ ...answer, of: text }),
-        (refused) => mine && setFound({ of: text, sound: false, findings: [], words: refused.words }),
+        (refused) => mine && setFound({ of: text, sound: false, findings: [], refused: refused.words || String(refused) }),
       );
     }, CHECK_MS);
     return () => {
@@ -61,9 +61,9 @@ function title(first) {
 }
 
 function Found({ found, wrong }) {
-  const words = !found ? 'Checking ...' : found.words;
+  const words = !found ? 'Checking ...' : found.refused;
   return html`<div id="scenario-found"><h3>What is found</h3>${wrong && html`<${Wrong} words=${wrong} />`}
-    <div role="status">${words && html`<p>${words}</p>`}${found && !found.words && html`<${Findings} findings=${found.findings} />`}</div>
+    <div role="status">${words && html`<p>${words}</p>`}${found && !found.refused && html`<${Findings} findings=${found.findings} />`}</div>
     <p class="muted">A change names a file of the folder, the rows that it is about, and new values: set, scale, add, drop. All that is possible is described in docs/scenario-files.md.</p></div>`;
 }
 
