@@ -35,7 +35,7 @@ public final class SweepBenchmark {
   private static final int NOW = 29_000_000;
   private static final int WARM = 20;
   private static final int TRIVIAL = 200;
-  private static final int WHOLE = 16;
+  private static final int WHOLE = 60;
   private static final int WHOLE_STEPS = 500;
 
   private final List<String> lines = new ArrayList<>();
