@@ -2,6 +2,7 @@ package pressweek.app;
 
 import io.javalin.util.JavalinException;
 import java.io.UncheckedIOException;
+import java.net.BindException;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -22,10 +23,19 @@ final class ServedPages implements PageServer {
       server.start();
     } catch (JavalinException | UncheckedIOException e) {
       server.close();
-      String words = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-      throw new IllegalStateException(words, e);
+      throw new IllegalStateException(words(e, place.port()), e);
     }
     return new Running(server.address(), server::close);
+  }
+
+  private static String words(Throwable e, int port) {
+    for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+      if (cause instanceof BindException) {
+        return "port %d cannot be listened at (%s); expected another one with --port, or 0 for any"
+            .formatted(port, cause.getMessage());
+      }
+    }
+    return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
   }
 
   private static Listening listening(Place place) {

@@ -125,14 +125,12 @@ final class CompareCommand implements Callable<Integer> {
     err.flush();
   }
 
-  private void arguments() {
+  private void arguments() throws IOException {
     if (!Files.isDirectory(folder)) {
       throw new ParameterException(
           spec.commandLine(), folder + " is not a folder; expected the folder of a plant");
     }
-    if (Files.exists(out) && !Files.isDirectory(out)) {
-      throw new ParameterException(spec.commandLine(), "--out " + out + " is not a folder");
-    }
+    OutFolder.check(spec, out, List.of(folder));
     for (Path scenario : scenarios) {
       if (!Files.isRegularFile(scenario)) {
         throw new ParameterException(

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import pressweek.app.learn.LearnedFiles;
+import pressweek.data.files.ActualRow;
 import pressweek.data.files.AtomicFile;
 import pressweek.data.files.Folder;
 import pressweek.data.files.Scenario;
@@ -77,11 +79,24 @@ final class LearnCommand implements Callable<Integer> {
     PrintWriter text = spec.commandLine().getOut();
     text.print(
         LearnPrinter.text(learned.proposals(), runs.get(), read.get().plant().learnFromRuns()));
+    unused(runs.get().rows()).forEach(text::println);
     if (to.isPresent()) {
       write(LearnedFiles.of(read.get(), learned), to.get(), text);
     }
     text.flush();
     return ExitCode.DONE;
+  }
+
+  /** Change times of which nobody knows from what: a change is from one thing to another. */
+  private static List<String> unused(List<ActualRow> rows) {
+    long count =
+        rows.stream()
+            .filter(r -> r.changeMin().real().isPresent() && r.from().mold().isEmpty())
+            .count();
+    return count == 0
+        ? List.of()
+        : Paragraph.of(
+            "", Counts.of((int) count, "change time") + " not used: from_mold is empty.");
   }
 
   private static void write(LearnedFiles learned, Path to, PrintWriter text) throws IOException {

@@ -66,10 +66,11 @@ final class Moments {
       String which = given.isEmpty() ? "the present" : "--now " + given;
       throw new ParameterException(
           line,
-          "%s is outside plan %s; expected a time from %s to %s"
+          "%s is outside plan %s; expected %sa time from %s to %s"
               .formatted(
                   which,
                   plan.head().number(),
+                  given.isEmpty() ? "--now, " : "",
                   text(hours.startMin(), hours.zone()),
                   text(hours.endMin(), hours.zone())));
     }

@@ -30,15 +30,18 @@ final class PlanArgument {
     return named;
   }
 
-  /** A plan of another plant is a bad argument; a plant without a name may be any. */
+  /** A plan of another plant is a bad argument; one of a plant without a name may be any's. */
   static void checkPlant(CommandSpec spec, Path file, Plan plan, Folder folder) {
     String seen = plan.problem().plant().name();
     String expected = folder.plant().name();
-    if (!seen.isEmpty() && !expected.isEmpty() && !seen.equals(expected)) {
+    if (!seen.isEmpty() && !seen.equals(expected)) {
+      String of =
+          expected.isEmpty()
+              ? "one of folder %s, whose plant has no name".formatted(folder.path())
+              : "one of \"%s\", the plant of folder %s".formatted(expected, folder.path());
       throw new ParameterException(
           spec.commandLine(),
-          "%s: the plan is of plant \"%s\"; expected one of \"%s\", the plant of folder %s"
-              .formatted(file, seen, expected, folder.path()));
+          "%s: the plan is of plant \"%s\"; expected %s".formatted(file, seen, of));
     }
   }
 }

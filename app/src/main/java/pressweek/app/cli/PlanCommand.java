@@ -96,9 +96,7 @@ final class PlanCommand implements Callable<Integer> {
 
   private int plan(Settings settings) throws IOException {
     PrintWriter err = spec.commandLine().getErr();
-    if (Files.exists(out) && !Files.isDirectory(out)) {
-      throw new ParameterException(spec.commandLine(), "--out " + out + " is not a folder");
-    }
+    OutFolder.check(spec, out, List.of(folder));
     int nowMin = Moments.nextHour(spec.commandLine(), now);
     if (!Files.isDirectory(folder)) {
       throw new ParameterException(

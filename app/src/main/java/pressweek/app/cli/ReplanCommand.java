@@ -78,13 +78,11 @@ final class ReplanCommand implements Callable<Integer> {
   }
 
   private int replan(Settings settings, PrintWriter err) throws IOException {
-    if (Files.exists(out) && !Files.isDirectory(out)) {
-      throw new ParameterException(spec.commandLine(), "--out " + out + " is not a folder");
-    }
     Optional<Folder> read = folder.read(err);
     if (read.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
+    OutFolder.check(spec, out, List.of(read.get().path()));
     EarlierPlans earlier = PlanArgument.earlier(spec, file, out);
     Plan plan = earlier.replaced().orElseThrow();
     int nowMin = Moments.within(spec.commandLine(), now, Moments.present(), plan);

@@ -3,6 +3,7 @@ package pressweek.app.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -68,7 +69,8 @@ public final class RootCommand implements Callable<Integer> {
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler((e, command, parsed) -> failed(e, command));
     line.setParameterExceptionHandler((e, args) -> mistaken(e));
-    line.registerConverter(int.class, RootCommand::whole);
+    line.registerConverter(int.class, text -> whole(text, Integer::parseInt));
+    line.registerConverter(long.class, text -> whole(text, Long::parseLong));
     exitCodes(line);
     line.getSubcommands().values().forEach(RootCommand::exitCodes);
     // So that a quantity of -3 is answered as a quantity.
@@ -88,9 +90,9 @@ public final class RootCommand implements Callable<Integer> {
     return ExitCode.BAD_INPUT;
   }
 
-  private static int whole(String text) {
+  private static <N> N whole(String text, Function<String, N> parsed) {
     try {
-      return Integer.parseInt(text);
+      return parsed.apply(text);
     } catch (NumberFormatException e) {
       throw new TypeConversionException("'" + text + "' is not a whole number");
     }

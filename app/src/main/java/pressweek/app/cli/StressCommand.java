@@ -2,7 +2,6 @@ package pressweek.app.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -108,6 +107,9 @@ final class StressCommand implements Callable<Integer> {
       read.get().errors().forEach(err::println);
       return ExitCode.BAD_INPUT;
     }
+    if (!out.isEmpty()) {
+      OutFolder.check(spec, Path.of(out), List.of(read.get().path()));
+    }
     Plan plan = plan(file, read.get());
     Optional<Plan> other = Optional.empty();
     if (!against.isEmpty()) {
@@ -184,9 +186,6 @@ final class StressCommand implements Callable<Integer> {
       return List.of();
     }
     Path to = Path.of(out);
-    if (Files.exists(to) && !Files.isDirectory(to)) {
-      throw wrong("--out " + out + " is not a folder");
-    }
     List<String> files = new ArrayList<>();
     for (Map.Entry<String, byte[]> one : StressFiles.of(report).entrySet()) {
       Path path = to.resolve(one.getKey());

@@ -84,9 +84,7 @@ final class SweepCommand implements Callable<Integer> {
 
   private int sweep(Worker.Settings settings, PrintWriter err)
       throws IOException, StoreTrouble, InterruptedException {
-    if (Files.exists(out) && !Files.isDirectory(out)) {
-      throw new ParameterException(spec.commandLine(), "--out " + out + " is not a folder");
-    }
+    OutFolder.check(spec, out, paths.subList(0, paths.size() - 1));
     Path file = paths.get(paths.size() - 1);
     if (!Files.isRegularFile(file)) {
       throw new ParameterException(

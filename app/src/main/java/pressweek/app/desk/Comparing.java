@@ -214,8 +214,21 @@ public final class Comparing {
   }
 
   private void run(ScenarioPlanner planner, ComparisonSource source) {
-    trouble = "The comparison failed; see the log.";
+    trouble = "";
     tell("");
+    boolean done = false;
+    try {
+      compare(planner, source);
+      done = true;
+    } finally {
+      if (!done) {
+        trouble =
+            "The comparison failed by a fault of Pressweek, which the window that it was opened from shows.";
+      }
+    }
+  }
+
+  private void compare(ScenarioPlanner planner, ComparisonSource source) {
     SideBySide all =
         planner.plan(
             line -> {

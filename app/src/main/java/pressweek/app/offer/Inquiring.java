@@ -20,7 +20,6 @@ import pressweek.solver.offer.Basis;
 import pressweek.solver.offer.Cures;
 import pressweek.solver.offer.Curing;
 import pressweek.solver.offer.Offering;
-import pressweek.solver.offer.Offers;
 import pressweek.solver.repair.Repair;
 import pressweek.solver.repair.Repaired;
 
@@ -64,15 +63,16 @@ public final class Inquiring {
   public Answered answer(Inquiry inquiry, Settings limits, StopSign stop) {
     Repaired left = Repair.of(plan, List.of(), Optional.empty(), nowMin);
     Settings each = each(inquiry, limits);
-    Asked asked =
-        new Asked(Basis.of(plan, left.problem(), each, stop), needMin(inquiry), each, stop);
-    List<Tried> tried = new ArrayList<>();
+    Basis standing = Basis.standing(plan, left.problem());
+    List<Placed> placed = new ArrayList<>();
     for (int quantity : inquiry.quantities()) {
-      tried.add(
+      placed.add(
           stop.isGiven()
-              ? new Tried(Answered.Row.untried(quantity), Optional.empty())
-              : tried(asked, order(inquiry, quantity)));
+              ? new Placed(Answered.Row.untried(quantity), Optional.empty())
+              : placed(standing, needMin(inquiry), order(inquiry, quantity), stop));
     }
+    Asked asked = new Asked(standing.searched(each, stop), needMin(inquiry), each, stop);
+    List<Tried> tried = placed.stream().map(one -> one.tried(each)).toList();
     List<Answered.Row> rows = cured(asked, tried);
     return new Answered(
         inquiry, asked.basis(), asked.needMin(), rows, left.notes(), stop.isGiven(), 0);
@@ -91,18 +91,39 @@ public final class Inquiring {
   /** A quantity with the week that it was tried in; empty where it was not. */
   private record Tried(Answered.Row row, Optional<Problem> week) {}
 
-  private Tried tried(Asked asked, OrderRow order) {
+  /**
+   * A quantity that was tried in the places of the plan as it stands: before anything is searched
+   * for, so that there is an answer to all of them soon.
+   */
+  private record Placed(Answered.Row row, Optional<InPlaces> begun) {
+    Tried tried(Settings each) {
+      return begun
+          .map(
+              b ->
+                  new Tried(
+                      Answered.Row.offered(
+                          row.quantity(), b.fromStock(), b.offering().offers(each)),
+                      Optional.of(b.week())))
+          .orElseGet(() -> new Tried(row, Optional.empty()));
+    }
+  }
+
+  private record InPlaces(Problem week, int fromStock, Offering offering) {}
+
+  private Placed placed(Basis standing, int needMin, OrderRow order, StopSign stop) {
     RushWeek rush =
         RushWeek.build(folder, List.of(order), nowMin)
             .orElseThrow(() -> new IllegalArgumentException("the folder is at fault"));
     Optional<Unplaced> cannot = rush.unplaced().stream().findFirst();
     if (cannot.isPresent() || rush.jobs().isEmpty()) {
-      return new Tried(Answered.Row.without(order.quantity(), cannot), Optional.empty());
+      return new Placed(Answered.Row.without(order.quantity(), cannot), Optional.empty());
     }
     int fromStock = rush.jobs().stream().mapToInt(j -> j.quantity().fromStock()).max().orElse(0);
     Problem week = Repair.of(plan, List.of(), Optional.of(rush), nowMin).problem();
-    Offers offers = Offering.of(asked.basis(), week, asked.needMin(), asked.each(), asked.stop());
-    return new Tried(Answered.Row.offered(order.quantity(), fromStock, offers), Optional.of(week));
+    Offering offering = Offering.placed(standing, week, needMin, stop);
+    return new Placed(
+        Answered.Row.untried(order.quantity()),
+        Optional.of(new InPlaces(week, fromStock, offering)));
   }
 
   /**

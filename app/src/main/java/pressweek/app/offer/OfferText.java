@@ -294,16 +294,18 @@ public final class OfferText {
       return;
     }
     out.heading("");
-    out.line(
-        "",
-        "Stopped after %d s: %s."
-            .formatted(
-                answered.seconds(),
-                answered.answersCutShort()
-                    ? "answers may be later or dearer than need be"
-                    : "not all that might help was tried"));
+    out.line("", "Stopped after %d s: %s.".formatted(answered.seconds(), missing()));
     which("cut short: ", Answered.Row::cutShort);
     which("not tried: ", Answered.Row::untried);
+  }
+
+  private String missing() {
+    if (answered.rows().stream().allMatch(Answered.Row::untried)) {
+      return "nothing was tried yet";
+    }
+    return answered.answersCutShort()
+        ? "answers may be later or dearer than need be"
+        : "not all that might help was tried";
   }
 
   private void which(String heading, Predicate<Answered.Row> of) {

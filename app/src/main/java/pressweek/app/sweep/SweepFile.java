@@ -123,13 +123,23 @@ public record SweepFile(int steps, List<Long> seeds, List<String> scenarios, Rep
       } else if (value.get() instanceof JsonTree.Obj range) {
         long from =
             range.field("from").map(v -> number(v, "from", 0, Integer.MAX_VALUE)).orElse(1L);
+        if (range.field("count").isEmpty()) {
+          error(
+              range.line(),
+              "seeds",
+              "count of seeds is missing; expected as in {\"from\": 1, \"count\": 20}");
+          return List.of();
+        }
         long count = range.field("count").map(v -> number(v, "count", 1, MOST_SEEDS)).orElse(0L);
         for (long seed = from; seed < from + count; seed++) {
           seeds.add(seed);
         }
       }
       if (seeds.isEmpty() || seeds.size() > MOST_SEEDS) {
-        wrong(value.get(), "seeds", "a list of seeds, or as {\"from\": 1, \"count\": 20}");
+        wrong(
+            value.get(),
+            "seeds",
+            "1 to " + MOST_SEEDS + " seeds, or as {\"from\": 1, \"count\": 20}");
       }
       return List.copyOf(seeds);
     }

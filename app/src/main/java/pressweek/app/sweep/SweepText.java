@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.function.ToLongFunction;
 import pressweek.app.sweep.Sweeping.Swept;
 import pressweek.data.stress.Estimate;
+import pressweek.reports.schedule.Headline;
 import pressweek.reports.schedule.Money;
 import pressweek.reports.schedule.TextLines;
 
@@ -65,10 +66,10 @@ public final class SweepText {
     Sweeping.Progress progress = swept.progress();
     out.line(
         "",
-        "%d plans of %d steps each: %d computed, %d were known, %d failed, %d not done"
+        "%s of %s each: %d computed, %d were known, %d failed, %d not done"
             .formatted(
-                swept.sweep().cases().size(),
-                swept.sweep().steps(),
+                Headline.counted(swept.sweep().cases().size(), "plan"),
+                Headline.counted(swept.sweep().steps(), "step"),
                 progress.done() - progress.faults(),
                 progress.reused(),
                 faults(),
@@ -196,7 +197,7 @@ public final class SweepText {
         range(plans, "late_lines"),
         range(plans, "unplaced_lines"),
         figure(money, sorted[0]),
-        figure(money, sorted[(sorted.length - 1) / 2]),
+        figure(money, (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2),
         figure(money, sorted[sorted.length - 1]));
   }
 

@@ -101,6 +101,12 @@ final class StressCommandTest {
     Ran plant = stress("--runs", "20");
     assertThat(plant.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(plant.err()).contains(refusal + " one of \"Another\", the plant of folder");
+    Ran nameless = Ran.pressweek("stress", "../examples/three-files", plan.toString());
+    assertThat(nameless.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(nameless.err()).contains(refusal).contains("whose plant has no name");
+    Ran own = stress("--runs", "20", "--out", folder.toString());
+    assertThat(own.exitCode()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(own.err()).contains("is the plant's own folder");
     Ran promise =
         Ran.pressweek(
             "promise",

@@ -141,6 +141,13 @@ final class OfferTextTest {
   }
 
   @Test
+  void whatWasStoppedBeforeAnythingWasTriedSaysSo() {
+    assertThat(said(true, Answered.Row.untried(20), Answered.Row.untried(40)))
+        .contains("Stopped after 7 s: nothing was tried yet.")
+        .contains("not tried: 20 pieces, 40 pieces");
+  }
+
+  @Test
   void whatIsAnsweredToTheEndIsNotCalledStopped() {
     assertThat(said(true, Answered.Row.offered(20, 0, offers(false, paidBy(1)))))
         .doesNotContain("Stopped");

@@ -159,6 +159,7 @@ class CompareRoutesTest {
     // the search of the week is another: its stop is not this one's
     opened.post("/api/week/solve/stop", "{}");
     assertThat(going().path("on").asBoolean()).isTrue();
+    assertThat(going().path("trouble").asText()).isEmpty();
     opened.post("/api/compared/stop", "{}");
     awaitEnd();
     assertThat(going().path("trouble").asText())

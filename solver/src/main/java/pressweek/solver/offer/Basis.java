@@ -50,9 +50,14 @@ public record Basis(Plan standing, Plan cheapest, List<Later> drifted) {
    * @param stop ends that search
    */
   public static Basis of(Plan plan, Problem left, Settings each, StopSign stop) {
+    return standing(plan, left).searched(each, stop);
+  }
+
+  /** The same before anything was searched for. */
+  public static Basis standing(Plan plan, Problem left) {
     Plan unbound = plan.with(unbound(plan));
     if (left.equals(plan.problem())) {
-      return new Basis(unbound, cheapest(unbound, each, stop), List.of());
+      return new Basis(unbound, unbound, List.of());
     }
     Set<String> ids = left.jobs().stream().map(Job::id).collect(Collectors.toSet());
     Plan before =
@@ -68,6 +73,16 @@ public record Basis(Plan standing, Plan cheapest, List<Later> drifted) {
         drifted = of;
       }
     }
+    return new Basis(standing, standing, drifted);
+  }
+
+  /**
+   * With the cheapest plan that a search from the standing one finds.
+   *
+   * @param each how long it may take; its seed
+   * @param stop ends it
+   */
+  public Basis searched(Settings each, StopSign stop) {
     return new Basis(standing, cheapest(standing, each, stop), drifted);
   }
 

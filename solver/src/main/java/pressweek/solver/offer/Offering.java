@@ -24,6 +24,7 @@ public final class Offering {
   private final NewLine line;
   private final Bests bests;
   private final Insertion insertion;
+  private final Plan last;
   private final int needMin;
   private final StopSign stop;
   private int searches;
@@ -35,6 +36,7 @@ public final class Offering {
     this.stop = stop;
     bests = new Bests(needMin);
     insertion = new Insertion(before, line, needMin, MOST_PLACES, stop);
+    last = insertion.replay(before.standing());
   }
 
   /**
@@ -47,13 +49,30 @@ public final class Offering {
    * @param stop ends it with what has been found
    */
   public static Offers of(Basis basis, Problem problem, int needMin, Settings each, StopSign stop) {
-    NewLine line = NewLine.in(problem, basis.standing().problem()).unhurried();
-    return new Offering(basis, line, needMin, stop).offers(each);
+    return placed(basis, problem, needMin, stop).offers(each);
   }
 
-  private Offers offers(Settings each) {
-    Plan last = insertion.replay(before.standing());
-    insertion.into(last, bests);
+  /**
+   * The new line tried in every place of the plan as it stands, which takes little time.
+   *
+   * @param basis the plan without the new line
+   * @param problem its problem with the jobs of the new line at the end, first parts first
+   * @param needMin when the new line should be ready, minutes since 1970 UTC
+   * @param stop ends it with what has been found, and the searches that follow
+   */
+  public static Offering placed(Basis basis, Problem problem, int needMin, StopSign stop) {
+    NewLine line = NewLine.in(problem, basis.standing().problem()).unhurried();
+    Offering offering = new Offering(basis, line, needMin, stop);
+    offering.insertion.into(offering.last, offering.bests);
+    return offering;
+  }
+
+  /**
+   * What can be offered, after two searches that go on from the best places.
+   *
+   * @param each how long each of them may take; its seed
+   */
+  public Offers offers(Settings each) {
     if (bests.soonest().isPresent()) {
       searchUnharmed(each);
       searchByNeed(each);
@@ -63,13 +82,13 @@ public final class Offering {
         bests.unharmed().map(o -> due(o, o.promisedMin())),
         bests.byNeed().map(o -> due(o, needMin)),
         bests.soonest().map(o -> due(o, o.promisedMin())),
-        cut || bests.soonest().isPresent() ? Optional.empty() : whyNone(last),
+        cut || bests.soonest().isPresent() ? Optional.empty() : whyNone(),
         insertion.tried(),
         searches,
         cut);
   }
 
-  private Optional<Unplaced> whyNone(Plan last) {
+  private Optional<Unplaced> whyNone() {
     return last.unplaced().stream().filter(one -> line.jobs().contains(one.id())).findFirst();
   }
 

@@ -179,6 +179,21 @@ final class OfferingTest {
     assertThat(Offering.of(basis, more, MONDAY, FEW, new StopSign()).cutShort()).isFalse();
   }
 
+  @Test
+  void placesAreThereBeforeAnythingIsSearchedFor() {
+    Problem problem = byHand().build();
+    Basis standing = Basis.standing(Plans.of(problem, 30, 1), problem);
+    Problem more = with(problem, job("N").on("P1", "M1", 301));
+    StopSign stop = new StopSign();
+    Offering offering = Offering.placed(standing, more, MONDAY, stop);
+    stop.give();
+    assertThat(standing.searched(FEW, stop)).isEqualTo(standing);
+    Offers offers = offering.offers(FEW);
+    assertThat(offers.unharmed()).isPresent();
+    assertThat(offers.searches()).isZero();
+    assertThat(offers.cutShort()).isTrue();
+  }
+
   /** A sign that stands once it has been asked so many times. */
   private static StopSign after(int times) {
     AtomicInteger asked = new AtomicInteger();

@@ -85,6 +85,7 @@ function Scenarios({ who, clock }) {
         The folder and the week on the wall stay as they are.</p>
       <div role="status">${state.said && html`<p class="notice">${state.said}</p>`}</div>${state.wrong && html`<${Wrong} words=${state.wrong} />`}
       ${edited && html`<${Editor} key=${edited.id} first=${edited} onKept=${kept} onLeft=${() => edit(null)} />`}
+      ${!shelf && !state.wrong && html`<p role="status">Reading the scenarios ...</p>`}
       ${shelf && html`<${Shelf} shelf=${shelf} going=${going} may=${may} clock=${clock} onBegin=${begin} onOpen=${open} onNew=${() => edit(FIRST)} />`}
       ${going && html`<${Going} going=${going} may=${may} onStop=${stop} />`}</div>
     ${last && html`<${Compared} last=${last} who=${who} clock=${clock} />`}`;
