@@ -204,7 +204,9 @@ public final class OfferText {
     }
     if (!price.placed().isEmpty()) {
       out.line(
-          STEP, "finds a place, which the plan has none for: " + String.join(", ", price.placed()));
+          STEP,
+          "finds a place, which the plan has none for, late or not: "
+              + String.join(", ", price.placed()));
     }
     charges(price);
   }

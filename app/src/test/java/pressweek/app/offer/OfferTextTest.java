@@ -77,7 +77,7 @@ final class OfferTextTest {
     Price price = new Price(List.of(), List.of("7/1"), Map.of(Rule.UNPLACED, -CENTS_634), 2);
     assertThat(text(price, plan))
         .contains("06:00, EUR 6.34 cheaper yes, nobody late, EUR 6.34 cheaper")
-        .contains("finds a place, which the plan has none for: 7/1")
+        .contains("finds a place, which the plan has none for, late or not: 7/1")
         .contains("avoidable cost EUR 6.34 cheaper, since other runs move too, by rule: EUR -6.34")
         .doesNotContain("Costs are against");
   }
