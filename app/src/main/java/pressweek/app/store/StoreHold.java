@@ -63,9 +63,7 @@ public final class StoreHold implements AutoCloseable {
   private static StoreHold locked(Path store, Path file, String words)
       throws IOException, StoreTrouble {
     boolean done = false;
-    FileChannel channel =
-        FileChannel.open(
-            file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+    FileChannel channel = opened(file);
     try {
       FileLock lock = channel.tryLock(LOCKED_BYTE, 1, false);
       if (lock == null) {
@@ -80,6 +78,16 @@ public final class StoreHold implements AutoCloseable {
         OURS.remove(file);
         channel.close();
       }
+    }
+  }
+
+  private static FileChannel opened(Path file) throws IOException {
+    try {
+      return FileChannel.open(
+          file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+    } catch (IOException e) {
+      OURS.remove(file);
+      throw e;
     }
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -50,6 +51,16 @@ class StoreHoldTest {
     } finally {
       first.destroyForcibly().waitFor();
     }
+  }
+
+  @Test
+  void whatCouldNotBeHeldIsNotTakenForHeld() throws IOException, StoreTrouble {
+    Path inTheWay = store.resolveSibling(store.getFileName() + StoreHold.BESIDE);
+    Files.createDirectories(inTheWay);
+    assertThat(refused().kind()).isNotEqualTo(StoreTrouble.Kind.LOCKED);
+    assertThat(refused().kind()).isNotEqualTo(StoreTrouble.Kind.LOCKED);
+    Files.delete(inTheWay);
+    StoreHold.of(store, "the first that could").close();
   }
 
   @Test
