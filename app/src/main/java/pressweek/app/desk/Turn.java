@@ -12,12 +12,7 @@ import java.util.concurrent.Executors;
  */
 public final class Turn implements AutoCloseable {
   private final ExecutorService thread =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread made = new Thread(work, "search");
-            made.setDaemon(true);
-            return made;
-          });
+      Executors.newSingleThreadExecutor(Background.named("search"));
   private final List<Going> going = new ArrayList<>();
 
   /** What is searched for. */

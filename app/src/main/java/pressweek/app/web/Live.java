@@ -7,6 +7,7 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import pressweek.app.desk.Background;
 import pressweek.app.desk.DeskEvent;
 import pressweek.solver.Progress;
 
@@ -18,12 +19,7 @@ final class Live implements AutoCloseable {
 
   private final Queue<SseClient> clients = new ConcurrentLinkedQueue<>();
   private final ScheduledExecutorService beat =
-      Executors.newSingleThreadScheduledExecutor(
-          work -> {
-            Thread made = new Thread(work, "live");
-            made.setDaemon(true);
-            return made;
-          });
+      Executors.newSingleThreadScheduledExecutor(Background.named("live"));
 
   Live() {
     beat.scheduleAtFixedRate(

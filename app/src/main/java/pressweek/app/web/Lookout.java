@@ -9,6 +9,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import pressweek.app.desk.Background;
 import pressweek.app.desk.Desk;
 import pressweek.app.desk.DeskEvent;
 import pressweek.app.desk.Standing;
@@ -26,12 +27,7 @@ final class Lookout implements AutoCloseable {
   private final Consumer<DeskEvent> listener = this::heard;
   private final AtomicReference<Optional<Seen>> seen = new AtomicReference<>(Optional.empty());
   private final ScheduledExecutorService turns =
-      Executors.newSingleThreadScheduledExecutor(
-          work -> {
-            Thread made = new Thread(work, "lookout");
-            made.setDaemon(true);
-            return made;
-          });
+      Executors.newSingleThreadScheduledExecutor(Background.named("lookout"));
 
   /** What there was to see at a time. */
   private record Seen(long version, boolean givenOut, List<String> files) {}
