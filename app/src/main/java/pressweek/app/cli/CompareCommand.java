@@ -60,7 +60,7 @@ final class CompareCommand implements Callable<Integer> {
   @Option(
       names = "--seeds",
       paramLabel = "N",
-      defaultValue = "3",
+      defaultValue = "" + Effort.SEEDS,
       description = "plans of each, 1 to 50; fewer than 3 tell nothing (default: ${DEFAULT-VALUE})")
   private int seeds;
 

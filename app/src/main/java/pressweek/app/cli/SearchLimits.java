@@ -2,6 +2,7 @@ package pressweek.app.cli;
 
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import pressweek.app.compare.Effort;
 import pressweek.data.plan.Settings;
 
 /** How long a command may search. */
@@ -11,7 +12,7 @@ final class SearchLimits {
   @Option(
       names = "--seconds",
       paramLabel = "N",
-      defaultValue = "20",
+      defaultValue = "" + Effort.SECONDS,
       description = "how long to search, 1 to 86400 (default: ${DEFAULT-VALUE})")
   private int seconds;
 

@@ -14,6 +14,12 @@ import pressweek.data.plan.Settings;
  * @param nowMin the present, minutes since 1970 UTC
  */
 public record Effort(Settings settings, int seeds, int nowMin) {
+  /** Plans of each scenario unless said otherwise. */
+  public static final int SEEDS = 3;
+
+  /** How long each plan is searched for unless said otherwise, seconds. */
+  public static final int SECONDS = 20;
+
   /** Seeds are far enough from each other that the searches side by side never share one. */
   private static final long APART = 1_000;
 

@@ -11,7 +11,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import pressweek.app.compare.Comparison;
 import pressweek.app.desk.Comparing;
@@ -23,12 +22,6 @@ import pressweek.data.files.InputError;
 
 /** Comparisons of scenarios, and what came of the last one. */
 final class CompareRoutes {
-  /** Plans of each scenario unless said otherwise, as of the command. */
-  static final int SEEDS = 3;
-
-  /** How long each plan is searched for unless said otherwise, as of the command; seconds. */
-  static final int SECONDS = 20;
-
   static final int MOST = 5;
   static final int MOST_SEEDS = 20;
   static final int MOST_SECONDS = 600;
@@ -36,16 +29,15 @@ final class CompareRoutes {
   /** The longest comparison; seconds. */
   static final int MOST_TOTAL = 14_400;
 
-  /** What a person looks at first, by its path. */
-  private static final Map<String, String> TITLES =
-      Map.of(
-          "compare.html", "The whole comparison, with pictures",
-          "meeting.html", "One sheet for a meeting, to print",
-          "compare.xlsx", "All figures as a workbook",
-          "compare.csv", "The table as CSV");
+  /** What a person looks at first, in this order. */
+  private static final List<Titled> TITLED =
+      List.of(
+          new Titled("compare.html", "The whole comparison, with pictures"),
+          new Titled("meeting.html", "One sheet for a meeting, to print"),
+          new Titled("compare.xlsx", "All figures as a workbook"),
+          new Titled("compare.csv", "The table as CSV"));
 
-  private static final List<String> ORDER =
-      List.of("compare.html", "meeting.html", "compare.xlsx", "compare.csv");
+  private record Titled(String name, String title) {}
 
   private final Comparing comparing;
   private final ScenarioShelf shelf;
@@ -139,9 +131,9 @@ final class CompareRoutes {
       json.put("kept", comparing.isKept()).set("about", last.get().about());
       comparing.since().forEach(json.putArray("since")::add);
       ArrayNode papers = json.putArray("papers");
-      ORDER.stream()
-          .filter(last.get().papers()::containsKey)
-          .forEach(n -> papers.addObject().put("name", n).put("title", TITLES.getOrDefault(n, n)));
+      TITLED.stream()
+          .filter(t -> last.get().papers().containsKey(t.name()))
+          .forEach(t -> papers.addObject().put("name", t.name()).put("title", t.title()));
     }
     asked.answer(json);
   }

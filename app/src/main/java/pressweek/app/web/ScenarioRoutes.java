@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.NotFoundResponse;
 import java.io.IOException;
 import java.util.List;
+import pressweek.app.compare.Effort;
 import pressweek.app.desk.ScenarioShelf;
 import pressweek.app.desk.Shelved;
 import pressweek.app.store.StoreTrouble;
@@ -52,7 +53,7 @@ final class ScenarioRoutes {
       rows.add(row(one));
     }
     ObjectNode usual = json.putObject("usual");
-    usual.put("seeds", CompareRoutes.SEEDS).put("seconds", CompareRoutes.SECONDS);
+    usual.put("seeds", Effort.SEEDS).put("seconds", Effort.SECONDS);
     ObjectNode most = json.putObject("most").put("scenarios", CompareRoutes.MOST);
     most.put("seeds", CompareRoutes.MOST_SEEDS).put("seconds", CompareRoutes.MOST_SECONDS);
     most.put("total", CompareRoutes.MOST_TOTAL);
